@@ -950,14 +950,7 @@ final class CardWriter {
             lines.add((pad(day(steps.get(i)), WIDTH / 2) + (half + i < steps.size() ? day(steps.get(half + i)) : ""))
                     .stripTrailing());
         }
-        wrap(
-                "",
-                "In all: " + plan.schedule().inDays() + "."
-                        + plan.schedule()
-                                .narrowest()
-                                .filter(more -> more.sooner().toDays() > 0)
-                                .map(more -> " With " + more + ".")
-                                .orElse(""));
+        wrap("", "In all: " + plan.schedule().inDays() + ".");
         wrap(
                 "",
                 "Hands on: about " + band(plan.workingHours()) + " in all"

@@ -385,6 +385,11 @@ public final class MakingPlan {
         return reading.get().schedule();
     }
 
+    /** Asks for the values the days rest on, without placing anything. */
+    void askDays() {
+        reading.get().askDays();
+    }
+
     /**
      * Returns the cautions that go with the steps of this plan, each once, with the figure of the plan where there is
      * one. Local codes and licensed practice come first.

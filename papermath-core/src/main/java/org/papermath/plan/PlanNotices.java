@@ -125,8 +125,8 @@ final class PlanNotices {
 
     /** Notes values of one's own that nothing asked for: some are for things not here, most often a name misspelt. */
     private void unused() {
-        // The days are asked for when the schedule is.
-        plan.schedule();
+        // What the days rest on is asked for when the tasks are made.
+        plan.askDays();
         List<Assumption> unused = studio.assumptions().own().stream()
                 .filter(own -> !engine.known().isAsked(own) && !asked.has(own))
                 .toList();

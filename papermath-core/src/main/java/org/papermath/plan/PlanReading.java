@@ -12,6 +12,7 @@ final class PlanReading {
     private final List<BatchPlan> batches;
     private final List<PiecePlan> pieces;
     private final Lazy<List<ToBuy>> toBuy;
+    private final Lazy<TasksOfPlan> tasks;
     private final Lazy<Schedule> schedule;
     private final Lazy<List<StepCaution>> cautions;
 
@@ -24,7 +25,8 @@ final class PlanReading {
                 .mapToObj(p -> PiecePlan.of(in, p))
                 .toList();
         toBuy = new Lazy<>(() -> PlannedToBuy.of(batches));
-        schedule = new Lazy<>(() -> Schedule.of(in, batches, pieces));
+        tasks = new Lazy<>(() -> new TasksOfPlan(in, batches, pieces, "", 0, null, true));
+        schedule = new Lazy<>(() -> Schedule.of(in, batches, pieces, tasks.get()));
         cautions = new Lazy<>(() -> new PlanCautions(in.studio(), in.engine(), in.settings(), batches, pieces).all());
     }
 
@@ -48,6 +50,10 @@ final class PlanReading {
 
     List<ToBuy> toBuy() {
         return toBuy.get();
+    }
+
+    void askDays() {
+        tasks.get();
     }
 
     Schedule schedule() {

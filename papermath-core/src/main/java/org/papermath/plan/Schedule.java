@@ -42,9 +42,13 @@ public final class Schedule {
     private static final LocalDate SOME_MONDAY = LocalDate.of(2001, 1, 1);
 
     private static final int DRAWS = 400;
+    /** Two hundred years. */
+    private static final int MOST_DAYS = 73_000;
 
     private final Source source;
-    private final Timetable timetable;
+    /** Null where the work goes on beyond all calendars. */
+    private final @Nullable Timetable placed;
+
     private final boolean dated;
     /** The same with what is not known how long it takes done at once. */
     private final Lazy<Timetable> known;
@@ -100,7 +104,7 @@ public final class Schedule {
                 try {
                     Workload.Builder work = Workload.in(in.studio().workingTime());
                     TasksOfPlan.resources(in.studio()).forEach(work::resource);
-                    return work.tasks(tasks.tasks(strictness)).tries(0).build();
+                    return work.tasks(tasks.tasks(strictness)).inOrderOfTime().build();
                 } catch (Refused refused) {
                     if (!refused.code().equals("schedule.wait-too-short")) {
                         throw refused;
@@ -116,28 +120,39 @@ public final class Schedule {
         }
     }
 
-    private Schedule(Source source, Timetable timetable, TasksOfPlan tasks, boolean dated) {
+    private Schedule(Source source, @Nullable Timetable placed, TasksOfPlan tasks, boolean dated) {
         this.source = source;
-        this.timetable = timetable;
-        this.dated = dated;
-        known = new Lazy<>(() -> timetable.undated().isEmpty()
-                ? timetable
-                : place(source.work(source.tasks(false)), source.order().due().orElse(null)));
+        this.placed = placed;
+        this.dated = dated && placed != null;
+        known = new Lazy<>(() -> timetable().undated().isEmpty()
+                ? timetable()
+                : placed(source.work(source.tasks(false)), source.order().due().orElse(null)));
         steps = new Lazy<>(() -> steps(tasks));
     }
 
-    static Schedule of(PlainNumbers in, List<BatchPlan> batches, List<PiecePlan> pieces) {
+    static Schedule of(PlainNumbers in, List<BatchPlan> batches, List<PiecePlan> pieces, TasksOfPlan tasks) {
         Source source = new Source(in, batches, pieces);
-        TasksOfPlan tasks = source.tasks(true);
         LocalDate due = in.order().due().orElse(null);
         return new Schedule(source, place(source.work(tasks), due), tasks, due != null);
+    }
+
+    /** As {@link #placed}; null where that would be farther than any calendar goes. */
+    private static @Nullable Timetable place(Workload work, @Nullable LocalDate due) {
+        try {
+            return placed(work, due);
+        } catch (Refused refused) {
+            if (refused.code().equals("schedule.too-far")) {
+                return null;
+            }
+            throw refused;
+        }
     }
 
     /**
      * On from some Monday; or on from the last day that still lets all be done by the day it is due. Where something is not
      * known, back from there.
      */
-    private static Timetable place(Workload work, @Nullable LocalDate due) {
+    private static Timetable placed(Workload work, @Nullable LocalDate due) {
         if (due == null) {
             return Timetable.from(work, SOME_MONDAY.atStartOfDay());
         }
@@ -188,6 +203,15 @@ public final class Schedule {
     }
 
     private List<Step> steps(TasksOfPlan tasks) {
+        if (placed == null) {
+            return tasks.steps().values().stream()
+                    .distinct()
+                    .sorted()
+                    .<Step>map(step ->
+                            new PlannedStep(tasks.words(step), OptionalInt.empty(), Optional.empty(), Optional.empty()))
+                    .toList();
+        }
+        Timetable timetable = timetable();
         Map<TasksOfPlan.Step, List<PlacedTask>> dates = bySteps(timetable, tasks);
         Map<TasksOfPlan.Step, List<PlacedTask>> lengths = bySteps(known.get(), tasks);
         List<Step> found = new ArrayList<>();
@@ -245,9 +269,19 @@ public final class Schedule {
      * on a Monday that stands for any day.
      *
      * @return the timetable
+     * @throws Refused if the work goes on for more than 200 years
      */
     public Timetable timetable() {
-        return timetable;
+        if (placed == null) {
+            throw Refused.of(
+                    "schedule.too-far",
+                    "order " + source.order().name()
+                            + ": the work goes on for more than 200 years. Order fewer pieces, or"
+                            + " give the studio more hours, a larger beater or dryer.",
+                    "order",
+                    source.order().name());
+        }
+        return placed;
     }
 
     /**
@@ -257,17 +291,17 @@ public final class Schedule {
      * @return the days; empty if it is not known how long the sheets dry, see {@link #leastDays()}
      */
     public OptionalInt days() {
-        return daysOf(timetable);
+        return placed == null ? OptionalInt.empty() : daysOf(placed);
     }
 
     /**
      * Returns the calendar days the work would take if what is not known how long it dries were dry at once. Where
      * {@link #days()} is empty, the drying comes on top of them.
      *
-     * @return the days
+     * @return the days; 73 000, where it is more than 200 years
      */
     public int leastDays() {
-        return daysOf(known.get()).orElseThrow();
+        return placed == null ? MOST_DAYS : daysOf(known.get()).orElseThrow();
     }
 
     /**
@@ -276,8 +310,8 @@ public final class Schedule {
      * @return the day
      */
     public Optional<LocalDate> start() {
-        return dated && timetable.undated().isEmpty()
-                ? timetable.start().map(LocalDateTime::toLocalDate)
+        return dated && timetable().undated().isEmpty()
+                ? timetable().start().map(LocalDateTime::toLocalDate)
                 : Optional.empty();
     }
 
@@ -317,7 +351,7 @@ public final class Schedule {
                         "order",
                         source.order().name()));
         Schedule from = beginning(today);
-        Optional<LocalDate> soonest = from.timetable.soonest().map(LocalDateTime::toLocalDate);
+        Optional<LocalDate> soonest = from.timetable().soonest().map(LocalDateTime::toLocalDate);
         if (soonest.isEmpty()) {
             return "not known: nobody knows how long the sheets dry; the rest takes " + count(leastDays());
         }
@@ -338,11 +372,11 @@ public final class Schedule {
      * @return an unmodifiable list of what there is and is held, what helps most first; empty if a duration is not known
      */
     public List<OneMore> oneMore() {
-        if (!timetable.undated().isEmpty()) {
+        if (placed == null || !placed.undated().isEmpty()) {
             return List.of();
         }
-        Workload work = timetable.work();
-        LocalDateTime start = timetable.start().orElseThrow().toLocalDate().atStartOfDay();
+        Workload work = placed.work();
+        LocalDateTime start = placed.start().orElseThrow().toLocalDate().atStartOfDay();
         LocalDateTime now = Timetable.from(work, start).finish().orElseThrow();
         List<OneMore> all = new ArrayList<>();
         for (Resource one : work.resources()) {
@@ -387,7 +421,7 @@ public final class Schedule {
      * @return when all is done, by its chances; empty if a duration is not known
      */
     public Optional<Chance> chance() {
-        return timetable.undated().isEmpty() ? Optional.of(timetable.chance(DRAWS, 1)) : Optional.empty();
+        return placed != null && placed.undated().isEmpty() ? Optional.of(placed.chance(DRAWS, 1)) : Optional.empty();
     }
 
     /**
@@ -396,6 +430,9 @@ public final class Schedule {
      * @return for example {@code 33 days}, or how many there are at least
      */
     public String inDays() {
+        if (placed == null) {
+            return "more than 200 years";
+        }
         return days().isPresent() ? count(leastDays()) : "at least " + count(leastDays()) + ", and the drying";
     }
 

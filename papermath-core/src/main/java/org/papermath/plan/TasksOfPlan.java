@@ -44,6 +44,9 @@ final class TasksOfPlan {
     /** Loads of the beater, and fillings of a dryer, that may stand ready beside the one in use. */
     private static final int AHEAD = 2;
 
+    /** Loads, posts or fillings in a row that are tasks of their own; of more, several make one task. */
+    private static final int MOST_TASKS = 500;
+
     /** The steps of the work, in their order. */
     enum Step {
         ORDER("order fibre and have it"),
@@ -91,6 +94,8 @@ final class TasksOfPlan {
     private final Map<String, Step> steps = new LinkedHashMap<>();
     /** The fillings of each dryer, in the order the sheets are formed in. */
     private final Map<String, List<Filling>> filled = new LinkedHashMap<>();
+    /** The loads of each batch. */
+    private final Map<Integer, List<String>> beaten = new LinkedHashMap<>();
     /** What may not wait too long. */
     private final Map<String, List<After>> waits = new LinkedHashMap<>();
     /** What is not begun before something else is done, so that neither stuff nor wet sheets pile up. */
@@ -259,32 +264,35 @@ final class TasksOfPlan {
             boolean dosedInBeater =
                     in.engine().beatenWith(b).length == 1 && set.runs().size() == 1;
             for (BeaterRun run : set.whole().runs()) {
-                for (int i = 0; i < run.loads(); i++) {
-                    String of = numbered("beat " + name, load++, all);
+                int inOne = (run.loads() + MOST_TASKS - 1) / MOST_TASKS;
+                for (int i = 0; i < run.loads(); i += inOne) {
+                    int count = Math.min(inOne, run.loads() - i);
+                    String of = numbered("beat " + name, load, all);
+                    load += count;
                     Task.Builder one = task(of, ready, "hands")
-                            .phase(hands("load the beater", time(hours.load() / 2), hands)
+                            .phase(hands("load the beater", time(count * hours.load() / 2), hands)
                                     .holding(BEATER, 1));
                     if (in.studio().beater().isPresent() && run.time() > 0) {
-                        one.phase(machine("beat", time(run.time())).holding(BEATER, 1));
+                        one.phase(machine("beat", time(count * run.time())).holding(BEATER, 1));
                     }
                     add(
                             Step.BEAT,
                             one.phase(hands(
                                             "empty the beater",
-                                            time(hours.load() / 2 + (dosedInBeater ? hours.additives() / all : 0)),
+                                            time(count
+                                                    * (hours.load() / 2
+                                                            + (dosedInBeater ? hours.additives() / all : 0))),
                                             hands)
                                     .holding(BEATER, 1)));
                     loads.add(prefix + of);
                 }
             }
+            beaten.put(b, loads);
             if (dosedInBeater || hours.additives() == 0) {
                 return loads;
             }
         } else {
-            tasks.keySet().stream()
-                    .filter(task ->
-                            task.startsWith(prefix + "beat " + batches.get(at).name()))
-                    .forEach(loads::add);
+            loads.addAll(beaten.getOrDefault(at, List.of()));
         }
         if (hours.additives() == 0) {
             return loads;
@@ -336,7 +344,9 @@ final class TasksOfPlan {
 
     private int chunks(int p) {
         Posts.Setting post = in.settings().posts(p);
-        return post == null ? Math.max(1, in.settings().drying(p).loads()) : post.posts();
+        int all = post == null ? Math.max(1, in.settings().drying(p).loads()) : post.posts();
+        int inOne = (all + MOST_TASKS - 1) / MOST_TASKS;
+        return (all + inOne - 1) / inOne;
     }
 
     /** Forms, presses, dries and finishes a piece, post after post; returns what the next piece waits for at the vat. */
@@ -356,13 +366,14 @@ final class TasksOfPlan {
                 in.estimates().likely(FormingSheets.AT_VAT, p),
                 in.engine().likely());
         int chunks = chunks(p);
-        int each = post == null ? (sheet.sheets() + chunks - 1) / chunks : post.sheets();
+        int postsInOne = post == null ? 1 : (post.posts() + chunks - 1) / chunks;
+        int each = post == null ? (sheet.sheets() + chunks - 1) / chunks : postsInOne * post.sheets();
         int atOnce = feltsFor(post) == 0
                 ? chunks
                 : Math.max(1, in.studio().felts().orElseThrow().count() / feltsFor(post));
         List<String> before = vat;
         List<Post> formed = new ArrayList<>();
-        for (int i = 0; i < chunks && i * each < sheet.sheets(); i++) {
+        for (int i = 0; i < chunks && (long) i * each < sheet.sheets(); i++) {
             double part = Math.min(each, sheet.sheets() - i * each) / (double) sheet.sheets();
             String which = numbered("post", i, chunks) + " of " + name;
             String form = post == null ? numbered("form " + name, i, chunks) : "form " + which;
@@ -384,7 +395,8 @@ final class TasksOfPlan {
                 Task.Builder pressed = Task.of(prefix + last).priority(priority).together("hands");
                 after(prefix + last, prefix + form, wet);
                 if (press != null) {
-                    pressed.phase(felts(machine("press", time(press.time())).holding(PRESS, 1), post));
+                    pressed.phase(felts(
+                            machine("press", time(postsInOne * press.time())).holding(PRESS, 1), post));
                 }
                 if (part * hours.press() > 0) {
                     pressed.phase(felts(
@@ -424,8 +436,8 @@ final class TasksOfPlan {
         return count == 0 ? phase : phase.holding(FELTS, count);
     }
 
-    /** Sheets that are laid to dry together, after the tasks that give them. */
-    private record Lot(List<Post> posts, double items) {
+    /** Sheets that are laid to dry together, in so many fillings one after the other, and the posts that give them. */
+    private record Lot(List<Post> posts, double items, int rounds) {
         Lot {
             posts = List.copyOf(posts);
         }
@@ -446,14 +458,17 @@ final class TasksOfPlan {
         for (Post post : posts) {
             boolean full = items + post.items > atOnce || time + post.time > longest.toSeconds();
             if (full && !open.isEmpty()) {
-                lots.add(new Lot(open, items));
+                lots.add(new Lot(open, items, 1));
                 open.clear();
                 items = 0;
                 time = 0;
             }
             if (post.items > atOnce) {
-                for (double left = post.items; left > 0; left -= atOnce) {
-                    lots.add(new Lot(List.of(post), Math.min(left, atOnce)));
+                int rounds = (int) Math.ceil(post.items / atOnce * posts.size() / MOST_TASKS);
+                double inOne = (double) rounds * atOnce;
+                for (double left = post.items; left > 0; left -= inOne) {
+                    double now = Math.min(left, inOne);
+                    lots.add(new Lot(List.of(post), now, (int) Math.ceil(now / atOnce - 1e-9)));
                 }
             } else {
                 open.add(post);
@@ -462,7 +477,7 @@ final class TasksOfPlan {
             }
         }
         if (!open.isEmpty()) {
-            lots.add(new Lot(open, items));
+            lots.add(new Lot(open, items, 1));
         }
         return lots;
     }
@@ -508,7 +523,7 @@ final class TasksOfPlan {
                     : Math.max(1, Math.min(dryer.capacity(), (int) Math.ceil(lot.items / set.inLayer() - 1e-9)));
             Duration load = time(handling * lot.items / all / 2);
             one.phase(places(hands("lay to dry", load, hand), dryer, places));
-            one.phase(places(waiting(step.words, time, spread), dryer, places));
+            one.phase(places(waiting(step.words, lot.rounds * time, spread), dryer, places));
             one.phase(places(hands("take out", load, hand), dryer, places));
             add(step, one);
             dried.add(new Post(prefix + of, prefix + of, lot.items, 0));

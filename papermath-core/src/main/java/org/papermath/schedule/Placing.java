@@ -1,7 +1,11 @@
 package org.papermath.schedule;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.PriorityQueue;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Serial generation: task after task of a list is placed at the first place on the axis where working time, what it
@@ -11,6 +15,8 @@ import java.util.PriorityQueue;
 final class Placing {
     /** Tries to keep one longest wait. */
     private static final int PATIENCE = 40;
+
+    private static final int[] NOTHING = new int[0];
 
     private final Shop shop;
     private final Axis axis;
@@ -77,6 +83,76 @@ final class Placing {
     }
 
     /**
+     * Places phase by phase, in the order of keys of the phases: what a phase and the one after it both hold is held from
+     * there on until that one is placed. No longest wait is repaired.
+     *
+     * @return the placement; null if phases wait in a circle for what the others hold, or a duration is not known
+     */
+    @Nullable
+    Placement byPhases(long[] key) {
+        int[] waiting = new int[shop.tasks.length];
+        PriorityQueue<Integer> ready = new PriorityQueue<>(
+                Comparator.comparing((Integer p) -> key[p]).thenComparing(p -> axis.isBack() ? -p : p));
+        for (int i = 0; i < waiting.length; i++) {
+            waiting[i] = axis.linksIn(i).length;
+            if (waiting[i] == 0) {
+                ready.add(axis.firstPhase(i));
+            }
+        }
+        List<Integer> blocked = new ArrayList<>();
+        int left = shop.phases.length;
+        while (!ready.isEmpty()) {
+            int phase = ready.remove();
+            int task = shop.taskOf[phase];
+            int first = axis.firstPhase(task);
+            int step = axis.step();
+            int last = first + step * (axis.phasesOf(task) - 1);
+            long from = phase == first ? earliest(task) : Math.max(lower[task], end[phase - step]);
+            if (phase != first) {
+                hold(axis.through(phase), end[phase - step], Minutes.NEVER, -1);
+            }
+            int[] kept = phase == last ? NOTHING : axis.through(phase + step);
+            long at = free(phase, from, kept);
+            if (at >= Minutes.NEVER) {
+                if (phase != first) {
+                    hold(axis.through(phase), end[phase - step], Minutes.NEVER, 1);
+                }
+                blocked.add(phase);
+                continue;
+            }
+            begin[phase] = at;
+            end[phase] = axis.end();
+            hold(shop.held[phase], at, end[phase], 1);
+            if (phase != first) {
+                hold(axis.through(phase), end[phase - step], at, 1);
+            }
+            left--;
+            if (phase == last) {
+                placed[task] = true;
+                for (int link : axis.linksOut(task)) {
+                    if (--waiting[axis.after(link)] == 0) {
+                        ready.add(axis.firstPhase(axis.after(link)));
+                    }
+                }
+            } else {
+                hold(kept, end[phase], Minutes.NEVER, 1);
+                ready.add(phase + step);
+            }
+            if (phase != first && axis.through(phase).length > 0) {
+                ready.addAll(blocked);
+                blocked.clear();
+            }
+        }
+        return left > 0 ? null : new Placement(shop, axis, begin, end);
+    }
+
+    private void hold(int[] held, long from, long to, int sign) {
+        for (int i = 0; i < held.length; i += 2) {
+            profiles[held[i]].hold(from, to, sign * held[i + 1]);
+        }
+    }
+
+    /**
      * Places what can be next in the order of time: always the task that could begin first; of those that could begin at
      * the same moment the one that may wait the least, then the one that was given first.
      */
@@ -87,12 +163,12 @@ final class Placing {
         for (int i = 0; i < n; i++) {
             waiting[i] = axis.linksIn(i).length;
             if (waiting[i] == 0) {
-                ready.add(next(i));
+                ready.add(next(i, Long.MIN_VALUE));
             }
         }
         while (!ready.isEmpty()) {
             Next first = ready.remove();
-            Next now = next(first.task);
+            Next now = next(first.task, first.start);
             Next other = ready.peek();
             if (other != null && now.compareTo(other) > 0) {
                 // What was placed since holds it up.
@@ -104,16 +180,20 @@ final class Placing {
             for (int link : axis.linksOut(first.task)) {
                 int after = axis.after(link);
                 if (--waiting[after] == 0) {
-                    ready.add(next(after));
+                    ready.add(next(after, Long.MIN_VALUE));
                 }
             }
         }
         return new Placement(shop, axis, begin, end);
     }
 
-    /** When a task could begin with what is placed, and how long what it waits for may still wait then. */
-    private Next next(int task) {
-        fit(task, earliest(task));
+    /**
+     * When a task could begin with what is placed, and how long what it waits for may still wait then.
+     *
+     * @param from where it could begin before the last was placed: it can only be later now
+     */
+    private Next next(int task, long from) {
+        fit(task, Math.max(from, earliest(task)));
         long start = start(task);
         long left = Minutes.NEVER;
         for (int link : axis.linksIn(task)) {
@@ -209,7 +289,7 @@ final class Placing {
         while (k < phases) {
             int phase = first + k * step;
             long lo = k == 0 ? bound[0] : Math.max(bound[k], end[phase - step]);
-            long at = free(phase, lo);
+            long at = free(phase, lo, NOTHING);
             begin[phase] = at;
             end[phase] = axis.end();
             if (k > 0 && at < Minutes.NEVER) {
@@ -225,8 +305,8 @@ final class Placing {
         }
     }
 
-    /** The first place from there on where a phase fits and what it holds is free. */
-    private long free(int phase, long from) {
+    /** The first place from there on where a phase fits and what it holds is free, and what is kept for ever after. */
+    private long free(int phase, long from, int[] kept) {
         long at = axis.fit(phase, from);
         int[] held = shop.held[phase];
         boolean settled = !limited;
@@ -238,6 +318,13 @@ final class Placing {
                     at = axis.fit(phase, next);
                     settled = false;
                     break;
+                }
+            }
+            for (int i = 0; settled && i < kept.length; i += 2) {
+                long next = profiles[kept[i]].freeFrom(at, Minutes.NEVER, kept[i + 1]);
+                if (next > at) {
+                    at = axis.fit(phase, next);
+                    settled = false;
                 }
             }
         }

@@ -17,8 +17,9 @@ import org.papermath.quantity.Refused;
  * waits for. Immutable; the same workload gives the same timetable.
  *
  * <p>The rule. Tasks are placed one after the other at the first moment that fits, in the order of their latest starts,
- * in four other orders too; the best of them is drawn together by passes from the end and from the beginning, shaken a
- * fixed number of times with a seed that is always the same, and kept where it gets better. Better is: less of the longest
+ * in four other orders too; each is drawn together by passes from the end and from the beginning; the best of them is shaken a
+ * fixed number of times with a seed that is always the same, by tasks, by groups and by phases, and kept where it gets
+ * better. Better is: less of the longest
  * waits passed, then less late, then sooner done as a whole. It is a good timetable, not proven the best one. A task of
  * higher {@linkplain Task#priority() priority} goes first wherever two could be next.
  *

@@ -29,10 +29,11 @@ public final class Workload {
     private final Map<String, Resource> resources;
     private final Map<String, Task> tasks;
     private final Shop shop;
-    private final int tries;
+    private final boolean inOrderOfTime;
 
-    private Workload(WorkingTime workingTime, Map<String, Resource> resources, Map<String, Task> tasks, int tries) {
-        this.tries = tries;
+    private Workload(
+            WorkingTime workingTime, Map<String, Resource> resources, Map<String, Task> tasks, boolean inOrderOfTime) {
+        this.inOrderOfTime = inOrderOfTime;
         this.workingTime = workingTime;
         this.resources = resources;
         this.tasks = tasks;
@@ -137,7 +138,7 @@ public final class Workload {
     public Workload with(Resource resource) {
         Map<String, Resource> more = new LinkedHashMap<>(resources);
         more.put(resource.name(), resource);
-        return new Workload(workingTime, more, tasks, tries);
+        return new Workload(workingTime, more, tasks, inOrderOfTime);
     }
 
     /**
@@ -148,7 +149,7 @@ public final class Workload {
      * @throws Refused if work that may not be broken is longer than the longest day
      */
     public Workload with(WorkingTime other) {
-        return new Workload(Objects.requireNonNull(other, "other"), resources, tasks, tries);
+        return new Workload(Objects.requireNonNull(other, "other"), resources, tasks, inOrderOfTime);
     }
 
     /**
@@ -160,8 +161,8 @@ public final class Workload {
         return workingTime;
     }
 
-    int tries() {
-        return tries;
+    boolean isInOrderOfTime() {
+        return inOrderOfTime;
     }
 
     /**
@@ -234,7 +235,7 @@ public final class Workload {
         private final Map<String, Resource> resources = new LinkedHashMap<>();
         private final Map<String, Task> tasks = new LinkedHashMap<>();
 
-        private int tries = Search.MOST_SHAKES;
+        private boolean inOrderOfTime;
 
         private Builder(WorkingTime workingTime) {
             this.workingTime = workingTime;
@@ -294,26 +295,14 @@ public final class Workload {
         }
 
         /**
-         * Sets how many more orders of the tasks are tried, each a little shaken, after the five a timetable begins with.
-         * With none the tasks are placed once, in the order of time: always the one that could begin first, of those that
-         * could begin together the one that may wait the least, then the one given first. That is quick, and does well where
-         * the tasks are held back from piling up.
+         * Has the tasks placed once, in the order of time: always the one that could begin first, of those that could begin
+         * together the one that may wait the least, then the one given first. That is quick, reads as people work, and does
+         * well where tasks are held back from piling up; nothing is tried to be done sooner.
          *
-         * @param most how many at most, 0 or more; 1500 where it is not set, and fewer the more phases there are
          * @return this builder
-         * @throws Refused if it is below zero
          */
-        public Builder tries(int most) {
-            if (most < 0) {
-                throw Refused.of(
-                        "schedule.count",
-                        "workload: " + most + " of tries given; must be 0 or more. 0 tries only the five.",
-                        "of",
-                        "workload",
-                        "given",
-                        most);
-            }
-            tries = most;
+        public Builder inOrderOfTime() {
+            inOrderOfTime = true;
             return this;
         }
 
@@ -328,7 +317,7 @@ public final class Workload {
             if (tasks.isEmpty()) {
                 throw Refused.of("schedule.no-task", "workload: there is no task. Add one at least.");
             }
-            return new Workload(workingTime, new LinkedHashMap<>(resources), new LinkedHashMap<>(tasks), tries);
+            return new Workload(workingTime, new LinkedHashMap<>(resources), new LinkedHashMap<>(tasks), inOrderOfTime);
         }
     }
 }

@@ -126,6 +126,8 @@ class ReadablePlanTest {
                     || method.getDeclaringClass() == Object.class
                     || method.getReturnType() == void.class
                     || Assumption.class == method.getReturnType()
+                    // Days are drawn and placed anew for these; they have their own tests.
+                    || method.getName().matches("chance|chanceOfDate|oneMore|narrowest")
                     // A builder gives itself back; there is nothing to read in it.
                     || method.getReturnType().getSimpleName().equals("Builder")) {
                 continue;
@@ -139,7 +141,9 @@ class ReadablePlanTest {
                 }
             } catch (InvocationTargetException e) {
                 // A stage that was not done may be asked for and says so.
-                if (!(e.getCause() instanceof java.util.NoSuchElementException)) {
+                if (!(e.getCause() instanceof java.util.NoSuchElementException)
+                        && !(e.getCause() instanceof Refused refused
+                                && refused.code().equals("schedule.too-far"))) {
                     faults.add(name + " throws " + e.getCause());
                 }
             } catch (IllegalAccessException e) {

@@ -10,28 +10,28 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 
 class TimetablePropertyTest {
-    @Property(tries = 60)
+    @Property(tries = 40, seed = "2026")
     void onwardKeepsEverything(@ForAll @LongRange(min = 0, max = 100_000) long seed) {
-        Timetable timetable = Timetable.from(Studios.any(seed, 6), Studios.MONDAY);
+        Timetable timetable = Timetable.from(Studios.any(seed, 4), Studios.MONDAY);
         Checks.check(timetable);
         assertThat(timetable.start().orElseThrow()).isAfterOrEqualTo(Studios.MONDAY);
         assertThat(timetable.undated()).isEmpty();
     }
 
-    @Property(tries = 40)
+    @Property(tries = 20, seed = "2026")
     void backKeepsEverything(@ForAll @LongRange(min = 0, max = 100_000) long seed) {
         LocalDateTime due = Studios.MONDAY.plusDays(60).withHour(17);
-        Timetable timetable = Timetable.by(Studios.any(seed, 6), due);
+        Timetable timetable = Timetable.by(Studios.any(seed, 4), due);
         Checks.check(timetable);
         assertThat(timetable.finish().orElseThrow()).isBeforeOrEqualTo(due);
         assertThat(timetable.isMet()).contains(true);
     }
 
     /** What can be met can be met when there is more time; and what cannot is done soonest all the same. */
-    @Property(tries = 30)
+    @Property(tries = 15, seed = "2026")
     void moreTimeNeverHurts(
             @ForAll @LongRange(min = 0, max = 100_000) long seed, @ForAll @IntRange(min = 1, max = 200) int hours) {
-        Workload work = Studios.any(seed, 4);
+        Workload work = Studios.any(seed, 3);
         LocalDateTime due = Studios.MONDAY.plusHours(hours);
         Timetable first = Timetable.between(work, Studios.MONDAY, due);
         Checks.check(first);
@@ -48,16 +48,16 @@ class TimetablePropertyTest {
         }
     }
 
-    @Property(tries = 15)
+    @Property(tries = 5, seed = "2026")
     void theSameGivesTheSame(@ForAll @LongRange(min = 0, max = 100_000) long seed) {
-        Timetable one = Timetable.from(Studios.any(seed, 5), Studios.MONDAY);
-        Timetable two = Timetable.from(Studios.any(seed, 5), Studios.MONDAY);
+        Timetable one = Timetable.from(Studios.any(seed, 3), Studios.MONDAY);
+        Timetable two = Timetable.from(Studios.any(seed, 3), Studios.MONDAY);
         assertThat(one.tasks().toString()).isEqualTo(two.tasks().toString());
         assertThat(one.text()).isEqualTo(two.text());
         assertThat(one.chance(20, seed)).hasToString(two.chance(20, seed).toString());
     }
 
-    @Property(tries = 20)
+    @Property(tries = 10, seed = "2026")
     void slackIsRoom(@ForAll @LongRange(min = 0, max = 100_000) long seed) {
         Timetable timetable = Timetable.from(Studios.any(seed, 3), Studios.MONDAY);
         for (PlacedTask task : timetable.tasks()) {
@@ -77,9 +77,9 @@ class TimetablePropertyTest {
         }
     }
 
-    @Property(tries = 20)
+    @Property(tries = 4, seed = "2026")
     void theChainLeadsFromTheBeginningToTheEnd(@ForAll @LongRange(min = 0, max = 100_000) long seed) {
-        Timetable timetable = Timetable.from(Studios.any(seed, 5), Studios.MONDAY);
+        Timetable timetable = Timetable.from(Studios.any(seed, 3), Studios.MONDAY);
         LocalDateTime at = null;
         for (ChainLink link : timetable.chain()) {
             LocalDateTime start = link.phase().start().orElseThrow();

@@ -81,6 +81,9 @@ class TimetableTest {
                 .extracting(Object::toString)
                 .contains("two, form: from 2026-12-01 15:45, when felts was free");
         assertThat(timetable.narrowPlaces().get(0).resource().name()).isEqualTo("felts");
+        // The second post is formed while the first one waits to be parted.
+        assertThat(timetable.narrowPlaces().get(0).withOneMore().finish()).contains(at(1, 16, 45));
+        assertThat(timetable.narrowPlaces().get(0).saved()).isEqualTo(Duration.ofMinutes(16 * 60 + 45));
     }
 
     @Test
