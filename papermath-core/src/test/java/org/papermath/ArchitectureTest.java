@@ -69,6 +69,7 @@ class ArchitectureTest {
             "engine",
             "uncertainty",
             "plan",
+            "cost",
             "whatif",
             "card");
 

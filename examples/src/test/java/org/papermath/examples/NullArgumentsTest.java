@@ -2,6 +2,8 @@ package org.papermath.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.papermath.quantity.Amounts.grams;
+import static org.papermath.quantity.Amounts.hours;
+import static org.papermath.quantity.Amounts.mm;
 
 import java.lang.reflect.AnnotatedElement;
 import java.lang.reflect.Array;
@@ -16,6 +18,9 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,6 +31,13 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.papermath.cost.Costing;
+import org.papermath.cost.Margin;
+import org.papermath.cost.Markup;
+import org.papermath.cost.Money;
+import org.papermath.cost.MoneyRate;
+import org.papermath.cost.PriceList;
+import org.papermath.cost.Pricing;
 import org.papermath.drying.Dryer;
 import org.papermath.drying.DryingModel;
 import org.papermath.drying.WaterBudget;
@@ -43,6 +55,7 @@ import org.papermath.json.kit.ReadResult;
 import org.papermath.json.kit.WholeDocuments;
 import org.papermath.mould.Opening;
 import org.papermath.order.Piece;
+import org.papermath.plan.ClassDay;
 import org.papermath.plan.MakingPlan;
 import org.papermath.press.Felts;
 import org.papermath.press.Lever;
@@ -54,6 +67,7 @@ import org.papermath.pulp.BeatingRecord;
 import org.papermath.pulp.RetentionModel;
 import org.papermath.pulp.RollLowering;
 import org.papermath.pulp.SpoonMeasure;
+import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.PapermathException;
 import org.papermath.record.CalibratingDay;
@@ -141,6 +155,25 @@ class NullArgumentsTest {
         samples.add(Embed.studio().felts().orElseThrow());
         samples.add(Embed.studio().press().orElseThrow());
         samples.add(working());
+        Currency euro = Currency.getInstance("EUR");
+        samples.add(euro);
+        samples.add(BigDecimal.ONE);
+        samples.add(Money.zero(euro));
+        samples.add(Markup.percent(20));
+        samples.add(Margin.percent(20));
+        samples.add(MoneyRate.each(Money.zero(euro)));
+        PriceList prices = PriceList.of("one", LocalDate.of(2026, 11, 2), euro).build();
+        samples.add(prices);
+        Costing costing = Costing.of(MakingPlan.withoutBands(Embed.order(), Embed.studio()), prices);
+        samples.add(costing);
+        samples.add(Pricing.of(costing, Markup.percent(20)));
+        samples.add(ClassDay.of(Embed.studio(), Embed.order().recipes().get(0))
+                .people(1)
+                .sheetsEach(1)
+                .size(mm(100), mm(150))
+                .grammage(Grammage.gsm(120))
+                .within(hours(3))
+                .plan());
         DocumentReader.of(new DocumentFormat("one", 1, 0), document -> {
                     samples.add(document.unasked());
                     return ReadResult.of(document.unasked(), "one");

@@ -9,6 +9,7 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Energy;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -101,6 +102,9 @@ public final class Kinds {
 
     /** The kind of power. Canonical unit of calculation: {@code W}. */
     public static final Kind<Power> POWER = kind("power", Power.class, "W", 0, false, 1e7, "W", "kW", "hp");
+
+    /** The kind of energy, such as what a meter counts. Canonical unit of calculation: {@code J}. */
+    public static final Kind<Energy> ENERGY = kind("energy", Energy.class, "J", 0, false, 1e15, "kW.h", "MJ", "J");
 
     /** The kind of speed. Canonical unit of calculation: {@code m/s}. */
     public static final Kind<Speed> SPEED = kind("speed", Speed.class, "m/s", 0, false, 1e4, "m/s", "ft/min");

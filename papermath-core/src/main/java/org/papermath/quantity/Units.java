@@ -280,6 +280,9 @@ public final class Units {
         base("J/kg", "J/kg", massicEnergy);
         scaled("kJ/kg", "kJ/kg", massicEnergy, 1000);
         scaled("kW.h/t", "kWh/t", massicEnergy, 3600);
+        base("J", "J", tech.units.indriya.unit.Units.JOULE);
+        scaled("MJ", "MJ", tech.units.indriya.unit.Units.JOULE, 1e6);
+        scaled("kW.h", "kWh", tech.units.indriya.unit.Units.JOULE, 3.6e6, "kWh");
         base("J/m", "J/m", tech.units.indriya.unit.Units.JOULE.divide(METRE));
         base("Pa.s", "Pa·s", pascal.multiply(SECOND));
         scaled("mPa.s", "mPa·s", pascal.multiply(SECOND), 1e-3);
