@@ -53,6 +53,22 @@ public final class Margin implements Profit {
         return percent(Decimals.of(percent));
     }
 
+    /**
+     * Reads a margin.
+     *
+     * @param text for example {@code 20 % of the price}
+     * @return the margin
+     * @throws Refused if the text is none, is the other of the two, or is out of range
+     * @throws org.papermath.quantity.Unclear if it is a bare per cent
+     */
+    public static Margin read(String text) {
+        Profit read = Profit.read(text);
+        if (read instanceof Margin margin) {
+            return margin;
+        }
+        throw Profits.other(read, "of the price");
+    }
+
     Profits.Ratio ratio() {
         return ratio;
     }
@@ -77,7 +93,7 @@ public final class Margin implements Profit {
         return ratio.hash();
     }
 
-    /** Returns for example {@code 20 % of the price}; to four digits behind the point. */
+    /** Returns for example {@code 20 % of the price}: exactly to nine digits behind the point, else to four. */
     @Override
     public String toString() {
         return Profits.percent(ratio.profit(), ratio.price()) + " of the price";

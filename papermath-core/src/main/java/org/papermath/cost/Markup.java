@@ -53,6 +53,22 @@ public final class Markup implements Profit {
         return percent(Decimals.of(percent));
     }
 
+    /**
+     * Reads a markup.
+     *
+     * @param text for example {@code 20 % on cost}
+     * @return the markup
+     * @throws Refused if the text is none, is the other of the two, or is out of range
+     * @throws org.papermath.quantity.Unclear if it is a bare per cent
+     */
+    public static Markup read(String text) {
+        Profit read = Profit.read(text);
+        if (read instanceof Markup markup) {
+            return markup;
+        }
+        throw Profits.other(read, "on cost");
+    }
+
     Profits.Ratio ratio() {
         return ratio;
     }
@@ -77,7 +93,7 @@ public final class Markup implements Profit {
         return ratio.hash();
     }
 
-    /** Returns for example {@code 25 % on cost}; to four digits behind the point. */
+    /** Returns for example {@code 25 % on cost}: exactly to nine digits behind the point, else to four. */
     @Override
     public String toString() {
         return Profits.percent(ratio.profit(), ratio.cost()) + " on cost";

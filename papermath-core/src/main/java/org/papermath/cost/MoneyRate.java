@@ -12,6 +12,7 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Name;
+import org.papermath.quantity.PapermathException;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
 
@@ -136,7 +137,18 @@ public final class MoneyRate<Q extends Quantity<Q>> {
             amount = amount.replaceFirst("(^| )pieces?$", "");
         }
         boolean counted = !amount.isEmpty() && Character.isDigit(amount.charAt(0));
-        MoneyRate<Q> rate = of(money, currency, kind.read(counted ? amount : ("1 " + amount).strip()));
+        MoneyRate<Q> rate;
+        try {
+            rate = of(money, currency, kind.read(counted ? amount : ("1 " + amount).strip()));
+        } catch (PapermathException e) {
+            throw Refused.of(
+                    "money.rate-text",
+                    "price: \"" + Name.shown(bare) + "\" is not one. " + e.getMessage(),
+                    "found",
+                    Name.shown(bare),
+                    "quantity",
+                    kind.name());
+        }
         return packs ? rate.inWholePacks() : rate;
     }
 

@@ -98,8 +98,23 @@ final class Profits {
                 + " at a cost of 100";
     }
 
-    /** So many per cent, for a person: rounded to four digits behind the point. */
+    /** The refusal of a share of the other thing. */
+    static Refused other(Profit read, String wanted) {
+        Profit turned = read instanceof Markup ? read.asMargin() : read.asMarkup();
+        return Refused.of(
+                "price.other-share",
+                "\"" + read + "\" is given; a share " + wanted + " is expected here. It is about " + turned + ".",
+                "given",
+                read.toString(),
+                "wanted",
+                wanted);
+    }
+
+    /** So many per cent: exactly where nine digits behind the point are enough, else to four of them. */
     static String percent(BigDecimal part, BigDecimal whole) {
-        return Decimals.plain(part.multiply(Decimals.HUNDRED).divide(whole, 4, RoundingMode.HALF_UP)) + " %";
+        BigDecimal hundredfold = part.multiply(Decimals.HUNDRED);
+        BigDecimal exact = hundredfold.divide(whole, 9, RoundingMode.HALF_UP);
+        boolean whole9 = exact.multiply(whole).compareTo(hundredfold) == 0;
+        return Decimals.plain(whole9 ? exact : hundredfold.divide(whole, 4, RoundingMode.HALF_UP)) + " %";
     }
 }

@@ -151,7 +151,7 @@ public final class Quotation {
                         "given",
                         Decimals.plain(percent));
             }
-            return percent;
+            return percent.stripTrailingZeros();
         }
 
         /**
@@ -399,10 +399,19 @@ public final class Quotation {
     private static List<String> promised(PiecePlan piece) {
         FinishedPiece finished = piece.finished();
         List<String> promised = new ArrayList<>();
-        promised.add("size " + within(finished.width()) + " by " + within(finished.height()));
+        promised.add(piece.envelopeStage()
+                .map(envelope -> "outside " + envelope.outsideWidth() + " by " + envelope.outsideHeight())
+                .orElse("size " + within(finished.width()) + " by " + within(finished.height()) + folded(piece)));
         promised.add("weight " + within(finished.grammage()));
         finished.caliperStage().optional().ifPresent(caliper -> promised.add("thickness " + within(caliper)));
         return promised;
+    }
+
+    private static String folded(PiecePlan piece) {
+        return piece.piece().folds() == 0
+                ? ""
+                : ", folded to " + piece.finished().foldedWidth() + " by "
+                        + piece.finished().foldedHeight();
     }
 
     private static <Q extends Quantity<Q>> String within(Estimate<Q> estimate) {

@@ -11,7 +11,8 @@ import org.papermath.quantity.Refused;
  * <p>Equation: cost = price of one × times used ÷ uses it lasts, rounded once.
  */
 public final class Wear {
-    private static final int MOST_USES = 1_000_000;
+    /** The most uses something lasts. */
+    public static final int MOST_USES = 1_000_000;
 
     private final MoneyRate<Dimensionless> price;
     private final int uses;
@@ -25,7 +26,7 @@ public final class Wear {
      * Makes what wears.
      *
      * @param price the price of one, such as {@code 4.20 EUR per piece}
-     * @param uses how many uses it lasts, 1 to 1 000 000
+     * @param uses how many uses it lasts, 1 to {@link #MOST_USES}
      * @return the wear
      * @throws Refused if the uses are out of range, or the price is one of whole packs
      */

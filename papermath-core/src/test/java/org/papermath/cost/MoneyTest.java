@@ -117,9 +117,9 @@ class MoneyTest {
     @CsvSource({
         "18 EUR/kg,money.rate-text",
         "18 per kg,money.rate-text",
-        "18 EUR per litre,unit.unknown",
-        "-1 EUR per kg,money.rate",
-        "18 EUR per 0 kg,quantity.not-above-zero"
+        "18 EUR per litre,money.rate-text",
+        "-1 EUR per kg,money.rate-text",
+        "18 EUR per 0 kg,money.rate-text"
     })
     void whatIsNoRateIsRefused(String text, String code) {
         assertThatThrownBy(() -> MoneyRate.read(Kinds.MASS, text))

@@ -8,6 +8,9 @@ import java.util.Map;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.papermath.card.MakingCard;
+import org.papermath.cost.MoneyRate;
+import org.papermath.cost.PriceList;
+import org.papermath.cost.Quotation;
 import org.papermath.drawing.SvgDrawing;
 import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.evidence.Assumptions;
@@ -57,6 +60,13 @@ final class CoreTypes {
                     Assumptions.class,
                     "Write the values of one's own, own(), which are a list of Assumption, and"
                             + " the edition; or the studio that knows them, with PapermathDocuments.writeStudio"),
+            Map.entry(
+                    PriceList.class,
+                    "Write a list of prices with PapermathDocuments.writePrices and read it with readPrices"),
+            Map.entry(
+                    Quotation.class,
+                    "Write a quotation with PapermathDocuments.writeQuotation and read it with readQuotation"),
+            Map.entry(MoneyRate.class, "Write its text, toString(), and read it with MoneyRate.read and its kind"),
             Map.entry(MakingCard.class, "Write its text, toString()"),
             Map.entry(Schedule.class, "Write its steps()"),
             Map.entry(SvgDrawing.class, "Write its text"),

@@ -200,5 +200,27 @@ final class FaultTable {
                 "recipe.state-twice",
                 "piece.clash",
                 "record.count");
+        ofLibrary(
+                all,
+                "money.currency",
+                "money.no-coin",
+                "money.number",
+                "money.no-currency",
+                "money.which-currency",
+                "money.finer-than-coin",
+                "money.rate-text",
+                "money.other-currency",
+                "money.too-large",
+                "price.below-zero",
+                "price.other-currency",
+                "price.profit-text",
+                "price.which-per-cent",
+                "price.other-share",
+                "price.markup",
+                "price.margin",
+                "price.uses",
+                "quotation.days",
+                "quotation.seconds",
+                "quotation.per-cent");
     }
 }

@@ -4,8 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Objects;
+import org.papermath.cost.PriceList;
+import org.papermath.cost.Quotation;
 import org.papermath.json.mapping.OrderMapping;
 import org.papermath.json.mapping.PlanMapping;
+import org.papermath.json.mapping.PricesMapping;
+import org.papermath.json.mapping.QuotationMapping;
 import org.papermath.json.mapping.RecipeMapping;
 import org.papermath.json.mapping.RecordMapping;
 import org.papermath.json.mapping.StudioMapping;
@@ -16,7 +20,8 @@ import org.papermath.plan.MakingPlan;
 import org.papermath.record.BatchRecord;
 
 /**
- * Reads and writes the documents of the library: orders, recipes, studios, records and plans.
+ * Reads and writes the documents of the library: orders, recipes, studios, records, plans, lists of
+ * prices and quotations.
  *
  * <p>All faults of a document, and of those it refers to, are reported at once. What is read can be written again:
  * references stay references, and members of others, whose names begin with {@code x-}, stay where they were. Amounts
@@ -45,6 +50,12 @@ public final class PapermathDocuments {
     private static final DocumentReader<PlanDocument> PLANS = DocumentReader.of(
                     PlanMapping.PLAN, in -> PlanMapping.read(in).map(PlanDocument::new))
             .withShortLists(list -> list.startsWith("/order/") || list.startsWith("/studio/"));
+
+    private static final DocumentReader<PriceList> PRICES =
+            DocumentReader.of(PricesMapping.PRICES, PricesMapping::read).withShortLists(list -> true);
+    private static final DocumentReader<Quotation> QUOTATIONS = DocumentReader.of(
+                    QuotationMapping.QUOTATION, QuotationMapping::read)
+            .withShortLists(list -> true);
 
     private PapermathDocuments() {}
 
@@ -260,6 +271,84 @@ public final class PapermathDocuments {
     }
 
     /**
+     * Reads a list of prices.
+     *
+     * @param text the document
+     * @return the list of prices
+     * @throws DocumentException if the document has faults
+     */
+    public static Document<PriceList> readPrices(String text) {
+        Objects.requireNonNull(text, "text");
+        return PRICES.read(text);
+    }
+
+    /**
+     * Reads a list of prices.
+     *
+     * @param bytes the document, in UTF-8
+     * @param name its name, for messages
+     * @return the list of prices
+     * @throws DocumentException if the document has faults
+     */
+    public static Document<PriceList> readPrices(byte[] bytes, String name) {
+        Objects.requireNonNull(bytes, "bytes");
+        Objects.requireNonNull(name, "name");
+        return PRICES.read(bytes, name);
+    }
+
+    /**
+     * Reads a list of prices from a file.
+     *
+     * @param file the file
+     * @return the list of prices
+     * @throws DocumentException if the document has faults
+     * @throws IOException if the file cannot be opened
+     */
+    public static Document<PriceList> readPrices(Path file) throws IOException {
+        Objects.requireNonNull(file, "file");
+        return PRICES.read(file);
+    }
+
+    /**
+     * Reads a quotation.
+     *
+     * @param text the document
+     * @return the quotation
+     * @throws DocumentException if the document has faults
+     */
+    public static Document<Quotation> readQuotation(String text) {
+        Objects.requireNonNull(text, "text");
+        return QUOTATIONS.read(text);
+    }
+
+    /**
+     * Reads a quotation.
+     *
+     * @param bytes the document, in UTF-8
+     * @param name its name, for messages
+     * @return the quotation
+     * @throws DocumentException if the document has faults
+     */
+    public static Document<Quotation> readQuotation(byte[] bytes, String name) {
+        Objects.requireNonNull(bytes, "bytes");
+        Objects.requireNonNull(name, "name");
+        return QUOTATIONS.read(bytes, name);
+    }
+
+    /**
+     * Reads a quotation from a file.
+     *
+     * @param file the file
+     * @return the quotation
+     * @throws DocumentException if the document has faults
+     * @throws IOException if the file cannot be opened
+     */
+    public static Document<Quotation> readQuotation(Path file) throws IOException {
+        Objects.requireNonNull(file, "file");
+        return QUOTATIONS.read(file);
+    }
+
+    /**
      * Writes an order. Recipes and a studio that were read from other documents are written as references to them.
      *
      * @param document the order and its studio
@@ -346,5 +435,27 @@ public final class PapermathDocuments {
             throw new IllegalArgumentException("a plan says who wrote it: use writtenBy(program, version)");
         }
         return DocumentWriter.write(PlanMapping.PLAN, document, (out, plan) -> PlanMapping.write(out, plan.written()));
+    }
+
+    /**
+     * Writes a list of prices.
+     *
+     * @param document the list
+     * @return the text, with a line break at its end
+     */
+    public static String writePrices(Document<PriceList> document) {
+        Objects.requireNonNull(document, "document");
+        return DocumentWriter.write(PricesMapping.PRICES, document, PricesMapping::write);
+    }
+
+    /**
+     * Writes a quotation. Its sums follow from its lines and are not written.
+     *
+     * @param document the quotation
+     * @return the text, with a line break at its end
+     */
+    public static String writeQuotation(Document<Quotation> document) {
+        Objects.requireNonNull(document, "document");
+        return DocumentWriter.write(QuotationMapping.QUOTATION, document, QuotationMapping::write);
     }
 }

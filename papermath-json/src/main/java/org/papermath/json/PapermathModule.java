@@ -11,6 +11,9 @@ import java.util.function.Function;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.papermath.air.Air;
+import org.papermath.cost.Margin;
+import org.papermath.cost.Markup;
+import org.papermath.cost.Money;
 import org.papermath.drying.Dryer;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
@@ -146,6 +149,9 @@ public final class PapermathModule extends SimpleModule {
         members(Scope.class, EvidenceMapping::scope, EvidenceMapping::scope);
         members(Notice.class, EvidenceMapping::notice, EvidenceMapping::notice);
         members(Outline.class, EvidenceMapping::outline, EvidenceMapping::outline);
+        text(Money.class, Money::of);
+        text(Markup.class, Markup::read);
+        text(Margin.class, Margin::read);
     }
 
     /** How a type is read and written. */
@@ -178,6 +184,11 @@ public final class PapermathModule extends SimpleModule {
     private static <T> void add(
             Class<T> type, Function<ValueReader, ReadResult<T>> reading, BiConsumer<ValueWriter, T> writing) {
         SMALL.put(type, new Small<>(type, reading, writing));
+    }
+
+    /** What has a text that it is read from again. */
+    private static <T> void text(Class<T> type, Function<String, T> reading) {
+        add(type, at -> at.text().map(reading), (out, value) -> out.text(value.toString()));
     }
 
     private static <T> void members(

@@ -4,8 +4,11 @@ import java.util.List;
 import java.util.Objects;
 import org.papermath.json.mapping.OrderMapping;
 import org.papermath.json.mapping.PlanMapping;
+import org.papermath.json.mapping.PricesMapping;
+import org.papermath.json.mapping.QuotationMapping;
 import org.papermath.json.mapping.RecordMapping;
 import org.papermath.json.schema.DocumentSchemas;
+import org.papermath.json.schema.PriceSchemas;
 import org.papermath.json.schema.RecordSchemas;
 import org.papermath.json.schema.SchemaText;
 import org.papermath.json.schema.StudioSchemas;
@@ -18,7 +21,8 @@ import org.papermath.json.schema.StudioSchemas;
  * text before it is JSON, other files, names given elsewhere, and what the values mean.
  */
 public final class PapermathSchemas {
-    private static final List<String> NAMES = List.of("order", "recipe", "studio", "record", "plan");
+    private static final List<String> NAMES =
+            List.of("order", "recipe", "studio", "record", "plan", "prices", "quotation");
 
     private PapermathSchemas() {}
 
@@ -46,6 +50,9 @@ public final class PapermathSchemas {
             case "studio" -> SchemaText.of(OrderMapping.STUDIO, StudioSchemas.studio(), DocumentSchemas::definition);
             case "record" -> SchemaText.of(RecordMapping.RECORD, RecordSchemas.record(), DocumentSchemas::definition);
             case "plan" -> SchemaText.of(PlanMapping.PLAN, DocumentSchemas.plan(), DocumentSchemas::definition);
+            case "prices" -> SchemaText.of(PricesMapping.PRICES, PriceSchemas.prices(), DocumentSchemas::definition);
+            case "quotation" ->
+                SchemaText.of(QuotationMapping.QUOTATION, PriceSchemas.quotation(), DocumentSchemas::definition);
             default ->
                 throw new IllegalArgumentException(
                         "no document is called \"" + name + "\"; there are " + String.join(", ", NAMES));

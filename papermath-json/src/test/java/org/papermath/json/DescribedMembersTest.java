@@ -290,6 +290,11 @@ class DescribedMembersTest {
         whole.put("recipe", List.of(recipe, MAPPER.readTree(Concert.TIMED)));
         whole.put("studio", List.of(studio));
         whole.put("record", List.of(record));
+        for (String shop : List.of(Shop.PRICES, Shop.QUOTATION)) {
+            ObjectNode document = (ObjectNode) MAPPER.readTree(shop);
+            document.set("writtenBy", order.get("writtenBy"));
+            whole.put(document.get("format").asString().substring("papermath/".length()), List.of(document));
+        }
         whole.put("plan", plans(order, format));
         return whole;
     }
@@ -484,6 +489,8 @@ class DescribedMembersTest {
             case "order" -> PapermathDocuments.writeOrder(PapermathDocuments.readOrder(text, Concert.FILES));
             case "recipe" -> PapermathDocuments.writeRecipe(PapermathDocuments.readRecipe(text));
             case "studio" -> PapermathDocuments.writeStudio(PapermathDocuments.readStudio(text));
+            case "prices" -> PapermathDocuments.writePrices(PapermathDocuments.readPrices(text));
+            case "quotation" -> PapermathDocuments.writeQuotation(PapermathDocuments.readQuotation(text));
             default -> PapermathDocuments.writeRecord(PapermathDocuments.readRecord(text));
         };
     }

@@ -62,6 +62,8 @@ class FaultCodesTest {
             case "recipe" -> Concert.RECIPE;
             case "studio" -> Concert.STUDIO;
             case "record" -> Batch.RECORD;
+            case "prices" -> Shop.PRICES;
+            case "quotation" -> Shop.QUOTATION;
             default -> plan();
         };
     }
@@ -133,6 +135,26 @@ class FaultCodesTest {
             restraint.unknown          | record | "restraint": "blotters"          | "restraint": "pegs"
             reading.unfilled           | record | {"read": "50 g", "error"          | {"read": "", "error"
             record.count               | record | "rejected": 3                    | "rejected": 63
+            money.currency             | prices | "currency": "EUR"                | "currency": "EURO"
+            money.no-coin              | prices | "currency": "EUR"                | "currency": "XAU"
+            money.number               | prices | "7.90 EUR"                       | "7,90 EUR"
+            money.no-currency          | prices | "7.90 EUR"                       | "7.90"
+            money.which-currency       | prices | "7.90 EUR"                       | "$ 7.90"
+            money.finer-than-coin      | prices | "7.90 EUR"                       | "7.905 EUR"
+            money.rate-text            | prices | 14 EUR per kg                    | 14 EUR a kilo
+            money.other-currency       | quotation | 12.50 EUR                     | 12.50 GBP
+            money.too-large            | quotation | 12.50 EUR                     | 999999999999999 EUR
+            price.below-zero           | prices | "7.90 EUR"                       | "-7.90 EUR"
+            price.other-currency       | prices | 14 EUR per kg                    | 14 GBP per kg
+            price.profit-text          | prices | 15 % on cost                     | a fifth
+            price.which-per-cent       | prices | 15 % on cost                     | 15 %
+            price.other-share          | prices | 15 % on cost                     | 15 % of the price
+            price.markup               | prices | 15 % on cost                     | 200000 % on cost
+            price.margin               | prices | 15 % on cost                     | 100 % of the price
+            price.uses                 | prices | 4.20 EUR per piece               | 4.20 EUR per 10 pieces pack
+            quotation.days             | quotation | "holdsUntil": "2027-02-04"    | "holdsUntil": "2027-01-04"
+            quotation.seconds          | quotation | 10.60 EUR                     | 13.60 EUR
+            quotation.per-cent         | quotation | 19 %                          | 0.12345678901 %
             """;
 
     @ParameterizedTest

@@ -34,6 +34,8 @@ final class Judged {
                 case "recipe" -> PapermathDocuments.readRecipe(bytes, "");
                 case "studio" -> PapermathDocuments.readStudio(bytes, "");
                 case "record" -> PapermathDocuments.readRecord(bytes, "");
+                case "prices" -> PapermathDocuments.readPrices(bytes, "");
+                case "quotation" -> PapermathDocuments.readQuotation(bytes, "");
                 default -> PapermathDocuments.readPlan(bytes, "");
             }
             return List.of();

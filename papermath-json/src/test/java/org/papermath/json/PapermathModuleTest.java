@@ -359,6 +359,8 @@ class PapermathModuleTest {
         doors.put(plan.studio(), "PapermathDocuments.writeStudio");
         doors.put(PapermathDocuments.readRecord(Batch.RECORD).value(), "PapermathDocuments.writeRecord");
         doors.put(plan, "PapermathDocuments.writePlan");
+        doors.put(PapermathDocuments.readPrices(Shop.PRICES).value(), "PapermathDocuments.writePrices");
+        doors.put(PapermathDocuments.readQuotation(Shop.QUOTATION).value(), "PapermathDocuments.writeQuotation");
         doors.put(plan.pieces().get(0), "PapermathDocuments.writePlan");
         doors.put(Concert.read().value(), "PapermathDocuments.writeOrder");
         doors.put(Concert.read(), "PapermathDocuments");

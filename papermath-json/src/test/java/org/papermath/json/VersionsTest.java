@@ -15,6 +15,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.papermath.json.mapping.OrderMapping;
 import org.papermath.json.mapping.PlanMapping;
+import org.papermath.json.mapping.PricesMapping;
+import org.papermath.json.mapping.QuotationMapping;
 import org.papermath.json.mapping.RecordMapping;
 
 /** A document of every version there ever was is kept, and read by every version of the library that says so. */
@@ -25,7 +27,9 @@ class VersionsTest {
                 sample("1.0", "recipe", PapermathDocuments::readRecipe),
                 sample("1.0", "studio", PapermathDocuments::readStudio),
                 sample("1.0", "record", PapermathDocuments::readRecord),
-                sample("1.0", "plan", PapermathDocuments::readPlan));
+                sample("1.0", "plan", PapermathDocuments::readPlan),
+                sample("1.0", "prices", PapermathDocuments::readPrices),
+                sample("1.0", "quotation", PapermathDocuments::readQuotation));
     }
 
     private static Arguments sample(String version, String name, Function<String, Document<?>> read) {
@@ -76,6 +80,12 @@ class VersionsTest {
         } else if (name.equals("recipe")) {
             assertThat(document.value())
                     .isEqualTo(PapermathDocuments.readRecipe(Concert.RECIPE).value());
+        } else if (name.equals("prices")) {
+            assertThat(document.value())
+                    .isEqualTo(PapermathDocuments.readPrices(Shop.PRICES).value());
+        } else if (name.equals("quotation")) {
+            assertThat(document.value())
+                    .isEqualTo(PapermathDocuments.readQuotation(Shop.QUOTATION).value());
         } else if (name.equals("studio")) {
             assertThat(document.value())
                     .isEqualTo(PapermathDocuments.readStudio(Concert.STUDIO).value());
@@ -104,7 +114,13 @@ class VersionsTest {
     @Test
     void everyFormatHasASampleOfEveryVersion() {
         for (DocumentFormat format : List.of(
-                OrderMapping.ORDER, OrderMapping.RECIPE, OrderMapping.STUDIO, RecordMapping.RECORD, PlanMapping.PLAN)) {
+                OrderMapping.ORDER,
+                OrderMapping.RECIPE,
+                OrderMapping.STUDIO,
+                RecordMapping.RECORD,
+                PlanMapping.PLAN,
+                PricesMapping.PRICES,
+                QuotationMapping.QUOTATION)) {
             for (int minor = 0; minor <= format.minor(); minor++) {
                 String version = format.major() + "." + minor;
                 assertThat(text(version, format.name())).isNotBlank();

@@ -89,6 +89,8 @@ class WrittenIsReadTest {
             case "order" -> PapermathDocuments.readOrder(text);
             case "recipe" -> PapermathDocuments.readRecipe(text);
             case "studio" -> PapermathDocuments.readStudio(text);
+            case "prices" -> PapermathDocuments.readPrices(text);
+            case "quotation" -> PapermathDocuments.readQuotation(text);
             default -> PapermathDocuments.readRecord(text);
         }
     }

@@ -9,6 +9,7 @@ import static org.papermath.quantity.Amounts.percent;
 import static org.papermath.quantity.Amounts.seconds;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -23,6 +24,13 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.papermath.card.MakingCard;
+import org.papermath.cost.Costing;
+import org.papermath.cost.Margin;
+import org.papermath.cost.Money;
+import org.papermath.cost.PriceList;
+import org.papermath.cost.PricePoint;
+import org.papermath.cost.Pricing;
+import org.papermath.cost.Quotation;
 import org.papermath.drawing.SvgDrawing;
 import org.papermath.envelope.Envelope;
 import org.papermath.envelope.EnvelopeStyle;
@@ -36,6 +44,7 @@ import org.papermath.evidence.Scope;
 import org.papermath.format.Format;
 import org.papermath.format.Formats;
 import org.papermath.format.ReamBasis;
+import org.papermath.json.Document;
 import org.papermath.json.DocumentReader;
 import org.papermath.json.FaultCodes;
 import org.papermath.json.OrderDocument;
@@ -76,6 +85,17 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
     private static final String PIECE = "programme";
     private static final Pattern LINES = Pattern.compile("(?s) *// guide: ([a-z-]+)\n(.*?) *// end\n");
 
+    private static Quotation quotation(MakingPlan plan, PriceList prices) {
+        return Quotation.from(
+                        Pricing.of(Costing.of(plan, prices), Margin.percent(30))
+                                .at(PricePoint.every(Money.of("0.10 EUR"))),
+                        prices.date(),
+                        30)
+                .secondsLess(BigDecimal.valueOf(15))
+                .deposit(BigDecimal.valueOf(40))
+                .build();
+    }
+
     /** Runs the library for everything the pages show. */
     static Contents of(Path top) throws IOException {
         OrderDocument sample =
@@ -94,6 +114,13 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         blocks.put("recipe-json", code(Files.readString(top.resolve(SAMPLE + "tide-grey.json"))));
         blocks.put("studio-json", code(Files.readString(top.resolve(SAMPLE + "studio.json"))));
         blocks.put("record-json", code(Files.readString(top.resolve(SAMPLE + "record.json"))));
+        blocks.put("prices-json", code(Files.readString(top.resolve(SAMPLE + "prices.json"))));
+        Quotation quotation = quotation(
+                plan,
+                PapermathDocuments.readPrices(top.resolve(SAMPLE + "prices.json"))
+                        .value());
+        blocks.put("quotation-json", code(PapermathDocuments.writeQuotation(Document.of(quotation))));
+        blocks.put("quotation", "<pre><code>" + escape(quotation.toString()) + "</code></pre>");
         blocks.put("plan-json", code(beginning(PapermathDocuments.writePlan(plan, "studio notebook", "2.1"))));
         PapermathSchemas.names().forEach(name -> blocks.put("members-of-" + name, MemberTables.of(name)));
         blocks.put("faults", faults());

@@ -39,6 +39,8 @@ public final class SiteBuilder {
             new Page("studio", "Studio", true),
             new Page("record", "Record", true),
             new Page("plan", "Plan", true),
+            new Page("prices", "Prices", true),
+            new Page("quotation", "Quotation", true),
             new Page("faults", "Faults", true),
             new Page("programs", "In a program", true),
             new Page("codes", "Codes"),
