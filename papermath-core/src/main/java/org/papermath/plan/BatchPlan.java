@@ -41,6 +41,7 @@ public final class BatchPlan {
             Optional<StockShortage> shortage,
             Estimate<Mass> whiteWaterFibre,
             Estimate<Time> workingHours,
+            Amount<Time> rollTime,
             Amount<Time> machineHours,
             List<Balance> balances) {}
 
@@ -72,6 +73,7 @@ public final class BatchPlan {
                 StockShortage.of(in, b),
                 numbers.of(Kinds.MASS, FillingVat.WHITE_WATER, b),
                 numbers.of(Kinds.TIME, PreparingStock.HOURS, b),
+                Kinds.TIME.ofSi(in.engine().stock(b).rollTime(set), "h"),
                 Kinds.TIME.ofSi(in.engine().stock(b).rollTime(set) + PreparingStock.boilTime(set), "h"),
                 balances(in.accounts(), b, recipe)));
     }
@@ -183,6 +185,11 @@ public final class BatchPlan {
     /** {@return hours of hands at the pots, at the beater, at the scale and at the charging of the vat} */
     public Estimate<Time> workingHours() {
         return values.workingHours;
+    }
+
+    /** {@return how long the roll of the beater runs; of shared stuff, its part} */
+    public Amount<Time> rollTime() {
+        return values.rollTime;
     }
 
     /** {@return how long the roll of the beater runs and pots boil, with somebody in the room; of shared stuff, its part} */

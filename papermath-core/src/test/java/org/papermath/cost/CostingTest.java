@@ -87,7 +87,7 @@ class CostingTest {
         assertThat(line(COSTING, "hours of the beater").cost()).isEqualTo(Costing.coin(3 * roll, Money.zero(EUR)));
         assertThat(line(COSTING, "current of the beater").cost())
                 .isEqualTo(Costing.coin(0.75 * roll * 0.314, Money.zero(EUR)));
-        double hands = plan.workingHours().likely().in("h") - roll;
+        double hands = plan.workingHours().likely().in("h");
         Money forHands = line(COSTING, "hands on the batches")
                 .cost()
                 .plus(line(COSTING, "hands on the pieces").cost());

@@ -103,6 +103,8 @@ class EveryBoundTest {
                 new Counted(
                         "PIECES", Limits.PIECES, "order", "\"count\": 96", "\"count\": #", n -> Piece.of("p", n, "r")),
                 new Counted("KEPT", Limits.KEPT, "order", "\"kept\": 2", "\"kept\": #", n -> piece().kept(n)),
+                new Counted(
+                        "PEOPLE", Limits.PEOPLE, "studio", "\"people\": 2", "\"people\": #", n -> studio().people(n)),
                 new Counted("TRIALS", Limits.TRIALS, "order", "\"trials\": 3", "\"trials\": #", n -> piece().trials(n)),
                 new Counted("FOLDS", Limits.FOLDS, "order", "\"folds\": 1", "\"folds\": #", n -> piece().folds(n)),
                 new Counted(
