@@ -25,6 +25,7 @@ public final class Questions {
             DryingQuestions.class,
             StationeryQuestions.class,
             RecordQuestions.class,
+            OrderQuestions.class,
             CautionQuestions.class);
 
     /** The comment of a method, its name and its body. */

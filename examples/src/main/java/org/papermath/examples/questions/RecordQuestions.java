@@ -102,8 +102,7 @@ public final class RecordQuestions {
     @Question(number = "G11", words = "deadline date start schedule days")
     public static String g11ByTwelfthOfJune() {
         Order due = Embed.order().withDue(LocalDate.of(2027, 6, 12));
-        return "yes, if it is begun in time: "
-                + MakingPlan.of(due, Embed.studio()).schedule();
+        return MakingPlan.of(due, Embed.studio()).schedule().verdict(LocalDate.of(2027, 5, 3));
     }
 
     /** What share of the sheets will lie within the four per cent that the client allows? */
