@@ -1,6 +1,7 @@
 package org.papermath.plan;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -383,6 +384,11 @@ public final class MakingPlan {
      */
     public Schedule schedule() {
         return reading.get().schedule();
+    }
+
+    /** The work as one of several orders. */
+    TasksOfPlan tasks(String prefix, int priority, @Nullable LocalDateTime due, List<String> before) {
+        return reading.get().tasks(prefix, priority, due, before);
     }
 
     /** Asks for the values the days rest on, without placing anything. */

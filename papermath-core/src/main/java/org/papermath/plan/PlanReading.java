@@ -1,7 +1,9 @@
 package org.papermath.plan;
 
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.papermath.engine.Engine;
 import org.papermath.order.Recipe;
 import org.papermath.press.Press;
@@ -9,6 +11,7 @@ import org.papermath.text.Digits;
 
 /** The plan read out of its plain numbers: its batches, its pieces, and what comes of them together. */
 final class PlanReading {
+    private final PlainNumbers in;
     private final List<BatchPlan> batches;
     private final List<PiecePlan> pieces;
     private final Lazy<List<ToBuy>> toBuy;
@@ -25,7 +28,8 @@ final class PlanReading {
                 .mapToObj(p -> PiecePlan.of(in, p))
                 .toList();
         toBuy = new Lazy<>(() -> PlannedToBuy.of(batches));
-        tasks = new Lazy<>(() -> new TasksOfPlan(in, batches, pieces, "", 0, null, true));
+        tasks = new Lazy<>(() -> new TasksOfPlan(in, batches, pieces, "", 0, null, true, List.of()));
+        this.in = in;
         schedule = new Lazy<>(() -> Schedule.of(in, batches, pieces, tasks.get()));
         cautions = new Lazy<>(() -> new PlanCautions(in.studio(), in.engine(), in.settings(), batches, pieces).all());
     }
@@ -50,6 +54,11 @@ final class PlanReading {
 
     List<ToBuy> toBuy() {
         return toBuy.get();
+    }
+
+    /** The work as one of several orders. */
+    TasksOfPlan tasks(String prefix, int priority, @Nullable LocalDateTime due, List<String> before) {
+        return new TasksOfPlan(in, batches, pieces, prefix, priority, due, true, before);
     }
 
     void askDays() {

@@ -90,29 +90,11 @@ public final class Schedule {
     /** What it is made from. */
     private record Source(PlainNumbers in, List<BatchPlan> batches, List<PiecePlan> pieces) {
         TasksOfPlan tasks(boolean unknown) {
-            return new TasksOfPlan(in, batches, pieces, "", 0, null, unknown);
+            return new TasksOfPlan(in, batches, pieces, "", 0, null, unknown, List.of());
         }
 
-        /**
-         * The work. Where what is held back would let something wait too long whatever is done, nothing is held back, so
-         * that a timetable tells what waits too long; and where even so no timetable could keep a longest wait, there are
-         * none.
-         */
         Workload work(TasksOfPlan tasks) {
-            Refused last = null;
-            for (TasksOfPlan.Strictness strictness : TasksOfPlan.Strictness.values()) {
-                try {
-                    Workload.Builder work = Workload.in(in.studio().workingTime());
-                    TasksOfPlan.resources(in.studio()).forEach(work::resource);
-                    return work.tasks(tasks.tasks(strictness)).inOrderOfTime().build();
-                } catch (Refused refused) {
-                    if (!refused.code().equals("schedule.wait-too-short")) {
-                        throw refused;
-                    }
-                    last = refused;
-                }
-            }
-            throw last;
+            return SeveralOrders.work(in.studio(), List.of(tasks));
         }
 
         Order order() {

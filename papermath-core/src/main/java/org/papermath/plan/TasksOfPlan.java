@@ -96,6 +96,8 @@ final class TasksOfPlan {
     private final Map<String, List<Filling>> filled = new LinkedHashMap<>();
     /** The loads of each batch. */
     private final Map<Integer, List<String>> beaten = new LinkedHashMap<>();
+    /** What was formed last: what comes next into the vat waits for it. */
+    private List<String> lastFormed;
     /** What may not wait too long. */
     private final Map<String, List<After>> waits = new LinkedHashMap<>();
     /** What is not begun before something else is done, so that neither stuff nor wet sheets pile up. */
@@ -112,7 +114,9 @@ final class TasksOfPlan {
             String prefix,
             int priority,
             @Nullable LocalDateTime due,
-            boolean unknown) {
+            boolean unknown,
+            List<String> before) {
+        lastFormed = before;
         this.in = in;
         this.batches = batches;
         this.pieces = pieces;
@@ -155,6 +159,11 @@ final class TasksOfPlan {
 
     /** What a task waits for, and not too long. */
     private record After(String task, Duration most) {}
+
+    /** What the next order waits for at the vat. */
+    List<String> lastFormed() {
+        return lastFormed;
+    }
 
     /** The step each task belongs to. */
     Map<String, Step> steps() {
@@ -210,11 +219,10 @@ final class TasksOfPlan {
         if (buys) {
             fibre.add(waiting(Step.ORDER, "have the fibre", "order it", seconds("schedule.delivery"), List.of()));
         }
-        List<String> before = List.of();
         List<String> packed = new ArrayList<>();
         for (int b = 0; b < batches.size(); b++) {
             List<String> stuff = stuff(b, fibre);
-            before = form(b, stuff, before, packed);
+            lastFormed = form(b, stuff, lastFormed, packed);
         }
         Task.Builder pack = task("pack", packed, null)
                 .phase(hands(

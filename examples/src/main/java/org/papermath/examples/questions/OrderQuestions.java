@@ -8,6 +8,7 @@ import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.papermath.cost.Costing;
@@ -25,6 +26,7 @@ import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.plan.MakingPlan;
+import org.papermath.plan.SeveralOrders;
 import org.papermath.pulp.Additive;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.Grammage;
@@ -90,6 +92,19 @@ public final class OrderQuestions {
         Costing costing = Costing.of(MakingPlan.of(Embed.order(), Embed.studio()), QuoteAnOrder.prices());
         return "charge " + Pricing.of(costing, Margin.percent(30)).total() + " for a margin of 30 %; it costs "
                 + costing;
+    }
+
+    /** Two orders at once: will both be in time? */
+    @Question(number = "G6", words = "several orders at once calendar beater press")
+    public static String g06SeveralOrdersAtOnce() {
+        Order cards = Order.of("place cards")
+                .recipe(Embed.order().recipes().get(0))
+                .piece(Embed.order().pieces().get(1))
+                .due(LocalDate.of(2027, 2, 19))
+                .build();
+        MakingPlan concert = MakingPlan.of(Embed.order().withDue(LocalDate.of(2027, 2, 12)), Embed.studio());
+        return SeveralOrders.of(List.of(concert, MakingPlan.of(cards, Embed.studio())), LocalDate.of(2027, 1, 4))
+                .toString();
     }
 
     /** One white stuff for three colours: how much of it for each? */
