@@ -9,6 +9,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.papermath.card.MakingCard;
@@ -34,27 +37,52 @@ public final class PlanAnOrder {
     private static final String SAMPLE = "midwinter-concert";
     private static final int MANY = 12;
     private static final String USAGE = """
-            usage: PlanAnOrder [--json] [--out FILE] [order.json]
+            usage: PlanAnOrder [--json | --days | --calendar] [--out FILE] [order.json]
               --json      gives the plan as a document, in place of the making card
+              --days      gives what to do day by day, and what to start for the night
+              --calendar  gives the days as a calendar file, for programs that read iCalendar
               --out FILE  saves it in a file, in place of printing it
               Without an order the sample is planned. A path with a blank stands in quotation marks; behind
               Maven's exec.args in single ones: "-Dexec.args=--out 'my plan.txt' 'my order.json'\"""";
 
+    /** What is given. */
+    private enum Form {
+        CARD("The making card"),
+        JSON("The plan"),
+        DAYS("What to do day by day"),
+        CALENDAR("The calendar");
+
+        private final String words;
+
+        Form(String words) {
+            this.words = words;
+        }
+
+        static @Nullable Form of(String option) {
+            return switch (option) {
+                case "--json" -> JSON;
+                case "--days" -> DAYS;
+                case "--calendar" -> CALENDAR;
+                default -> null;
+            };
+        }
+    }
+
     /** What is to be done: the file of the order and the one to save in are empty for the sample and for printing. */
-    private record Task(boolean json, String order, String saveIn) {}
+    private record Task(Form form, String order, String saveIn) {}
 
     private PlanAnOrder() {}
 
     /**
      * Plans an order.
      *
-     * @param args {@code --json} for the plan as a document; {@code --out} with the path of a file to save it in; the
+     * @param args {@code --json} for the plan as a document, {@code --days} or {@code --calendar} for its days; {@code --out} with the path of a file to save it in; the
      *     path of an order, or none for the sample
      */
     public static void main(String[] args) {
         PrintStream out = utf8(FileDescriptor.out);
         PrintStream err = utf8(FileDescriptor.err);
-        int status = run(List.of(args), out, err);
+        int status = run(List.of(args), out, err, Instant.now());
         out.flush();
         err.flush();
         if (status != DONE) {
@@ -75,6 +103,11 @@ public final class PlanAnOrder {
      * @return the exit status
      */
     static int run(List<String> args, PrintStream out, PrintStream err) {
+        return run(args, out, err, null);
+    }
+
+    /** The same, and says if the date of the order cannot be met when it is begun now. */
+    static int run(List<String> args, PrintStream out, PrintStream err, @Nullable Instant now) {
         Task task = task(args, err);
         if (task == null) {
             err.println(USAGE);
@@ -86,9 +119,10 @@ public final class PlanAnOrder {
             Document<OrderDocument> read = path.isEmpty() ? sample() : PapermathDocuments.readOrder(Path.of(path));
             OrderDocument order = read.value();
             MakingPlan plan = MakingPlan.of(order.order(), order.studio());
-            text = task.json()
-                    ? PapermathDocuments.writePlan(plan, "papermath examples", "0.1.0")
-                    : MakingCard.of(plan).toString();
+            text = text(task.form(), plan, now == null ? Instant.EPOCH : now);
+            if (now != null) {
+                warn(plan, now.atZone(ZoneId.systemDefault()).toLocalDate(), err);
+            }
         } catch (DocumentException e) {
             e.faults().forEach(fault -> print(fault, path.isEmpty() ? SAMPLE : path, err));
             return BAD_INPUT;
@@ -109,15 +143,38 @@ public final class PlanAnOrder {
         return save(task, text, err);
     }
 
+    private static String text(Form form, MakingPlan plan, Instant now) {
+        return switch (form) {
+            case CARD -> MakingCard.of(plan).toString();
+            case JSON -> PapermathDocuments.writePlan(plan, "papermath examples", "0.1.0");
+            case DAYS -> plan.schedule().timetable().text();
+            case CALENDAR -> plan.schedule().timetable().calendar(plan.order().name(), now);
+        };
+    }
+
+    private static void warn(MakingPlan plan, LocalDate today, PrintStream err) {
+        if (plan.order().due().isPresent()) {
+            String verdict = plan.schedule().verdict(today);
+            if (!verdict.startsWith("can be done")) {
+                err.println("The order " + verdict + ".");
+            }
+        }
+    }
+
     /** Reads the arguments; says what is wrong with them and returns nothing if they cannot be followed. */
     private static @Nullable Task task(List<String> args, PrintStream err) {
-        boolean json = false;
+        Form form = Form.CARD;
         String order = "";
         String saveIn = "";
         for (int i = 0; i < args.size(); i++) {
             String arg = args.get(i);
-            if (arg.equals("--json")) {
-                json = true;
+            Form asked = Form.of(arg);
+            if (asked != null) {
+                if (form != Form.CARD && form != asked) {
+                    err.println(arg + ": only one of --json, --days and --calendar can be given at a time.");
+                    return null;
+                }
+                form = asked;
             } else if (arg.equals("--out")) {
                 if (i + 1 == args.size()
                         || args.get(i + 1).isBlank()
@@ -144,7 +201,7 @@ public final class PlanAnOrder {
                 order = arg;
             }
         }
-        return new Task(json, order, saveIn);
+        return new Task(form, order, saveIn);
     }
 
     /** Saves the text so that the file is whole or as it was. */
@@ -162,7 +219,7 @@ public final class PlanAnOrder {
                 err.println(name + ": this is the order itself. Give another name." + nothing);
             } else {
                 DocumentFiles.save(file, text);
-                err.println((task.json() ? "The plan" : "The making card") + " is saved in " + file + ".");
+                err.println(task.form().words + " is saved in " + file + ".");
                 return DONE;
             }
         } catch (IOException | InvalidPathException e) {

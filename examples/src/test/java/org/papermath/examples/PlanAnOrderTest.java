@@ -187,7 +187,7 @@ class PlanAnOrderTest {
             assertThat(complained())
                     .startsWith(one[0])
                     .contains(
-                            "usage: PlanAnOrder [--json] [--out FILE] [order.json]",
+                            "usage: PlanAnOrder [--json | --days | --calendar] [--out FILE] [order.json]",
                             "-Dexec.args=--out 'my plan.txt' 'my order.json'");
         }
         assertThat(printed()).isEmpty();
@@ -198,5 +198,40 @@ class PlanAnOrderTest {
     void mavenIsToldToAddNothingToThePlan() throws IOException {
         assertThat(Files.readString(Pages.file(".mvn/jvm.config")).split("\\s+"))
                 .contains("-Djansi.noreset=true");
+    }
+
+    @Test
+    void daysAndCalendarAreGivenToo() {
+        ByteArrayOutputStream days = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        java.time.Instant early = java.time.Instant.parse("2026-11-02T12:00:00Z");
+        assertThat(PlanAnOrder.run(List.of("--days"), stream(days), stream(err), early))
+                .isZero();
+        assertThat(days.toString(StandardCharsets.UTF_8)).contains("beat tide grey 1/3", "Start for the night:");
+        ByteArrayOutputStream calendar = new ByteArrayOutputStream();
+        assertThat(PlanAnOrder.run(List.of("--calendar"), stream(calendar), stream(err), early))
+                .isZero();
+        assertThat(calendar.toString(StandardCharsets.UTF_8))
+                .startsWith("BEGIN:VCALENDAR\r\n")
+                .contains("DTSTAMP:20261102T120000Z")
+                .endsWith("END:VCALENDAR\r\n");
+        assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
+        assertThat(PlanAnOrder.run(List.of("--days", "--json"), stream(calendar), stream(err), early))
+                .isEqualTo(PlanAnOrder.BAD_INPUT);
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains("only one of --json, --days and --calendar");
+    }
+
+    @Test
+    void aDateThatCannotBeMetIsSaid() {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        java.time.Instant late = java.time.Instant.parse("2027-01-18T12:00:00Z");
+        assertThat(PlanAnOrder.run(List.of(), stream(out), stream(err), late)).isZero();
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .startsWith("The order cannot be done by 2027-01-22: begun on 2027-01-18 it is done on 2027-02");
+    }
+
+    private static PrintStream stream(ByteArrayOutputStream to) {
+        return new PrintStream(to, true, StandardCharsets.UTF_8);
     }
 }
