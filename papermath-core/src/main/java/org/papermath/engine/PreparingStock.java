@@ -391,6 +391,14 @@ public final class PreparingStock {
             return shared == null ? this : shared;
         }
 
+        /** Oven-dry fibre of the loads that becomes this batch. */
+        public double beaten() {
+            return part
+                    * runs.stream()
+                            .mapToDouble(run -> run.loads() * run.ovenDry())
+                            .sum();
+        }
+
         /** Whether anything is beaten for it. */
         public boolean isBeaten() {
             return runs.stream().anyMatch(run -> run.loads() > 0);

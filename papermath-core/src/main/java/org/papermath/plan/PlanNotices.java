@@ -287,11 +287,7 @@ final class PlanNotices {
     /** Fibre that stays in the vat is fibre beaten for nothing. */
     private void fibreLeft(int b, String of, String name) {
         double left = numbers.bands().likely().of(FillingVat.VAT_FIBRE, b);
-        double all = settings.stock(b).runs().stream()
-                                .mapToDouble(run -> run.loads() * run.ovenDry())
-                                .sum()
-                        * settings.stock(b).part()
-                + settings.stock(b).fromStuff();
+        double all = settings.stock(b).beaten() + settings.stock(b).fromStuff();
         if (!(left > limit("vat.left-share") * all)) {
             return;
         }

@@ -28,8 +28,8 @@ final class PlanReading {
                 .mapToObj(p -> PiecePlan.of(in, p))
                 .toList();
         toBuy = new Lazy<>(() -> PlannedToBuy.of(batches));
-        tasks = new Lazy<>(() -> new TasksOfPlan(in, batches, pieces, "", 0, null, true, List.of()));
         this.in = in;
+        tasks = new Lazy<>(() -> tasks("", 0, null, List.of()));
         schedule = new Lazy<>(() -> Schedule.of(in, batches, pieces, tasks.get()));
         cautions = new Lazy<>(() -> new PlanCautions(in.studio(), in.engine(), in.settings(), batches, pieces).all());
     }

@@ -160,11 +160,13 @@ public final class Schedule {
         return ChronoUnit.DAYS.between(due, lastDay(timetable.finish().orElseThrow()));
     }
 
-    private static LocalDateTime end(LocalDate day) {
+    /** When a day is over. */
+    static LocalDateTime end(LocalDate day) {
         return day.atTime(LocalTime.of(23, 59));
     }
 
-    private static LocalDate lastDay(LocalDateTime finish) {
+    /** The day on which what is done by then was worked last. */
+    static LocalDate lastDay(LocalDateTime finish) {
         return finish.minusMinutes(1).toLocalDate();
     }
 
@@ -178,9 +180,7 @@ public final class Schedule {
 
     /** The days from a moment to another, both counted. */
     private static int days(LocalDateTime start, LocalDateTime finish) {
-        LocalDate last = finish.equals(start)
-                ? finish.toLocalDate()
-                : finish.minusMinutes(1).toLocalDate();
+        LocalDate last = finish.equals(start) ? finish.toLocalDate() : lastDay(finish);
         return (int) ChronoUnit.DAYS.between(start.toLocalDate(), last) + 1;
     }
 
@@ -311,7 +311,7 @@ public final class Schedule {
         Workload work = source.work(tasks);
         Optional<LocalDate> due = source.order().due();
         Timetable placed = due.filter(date -> !date.isBefore(day))
-                .map(date -> Timetable.between(work, day.atStartOfDay(), date.atTime(LocalTime.of(23, 59))))
+                .map(date -> Timetable.between(work, day.atStartOfDay(), end(date)))
                 .orElseGet(() -> Timetable.from(work, day.atStartOfDay()));
         return new Schedule(source, placed, tasks, true);
     }

@@ -2,7 +2,6 @@ package org.papermath.plan;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -106,10 +105,7 @@ public final class SeveralOrders {
         List<String> before = List.of();
         for (int i = 0; i < inTurn.size(); i++) {
             MakingPlan plan = inTurn.get(i);
-            LocalDateTime due = plan.order()
-                    .due()
-                    .map(day -> day.atTime(LocalTime.of(23, 59)))
-                    .orElse(null);
+            LocalDateTime due = plan.order().due().map(Schedule::end).orElse(null);
             TasksOfPlan tasks = plan.tasks(plan.order().name() + ": ", inTurn.size() - i, due, before);
             before = tasks.lastFormed();
             all.add(tasks);
@@ -137,8 +133,7 @@ public final class SeveralOrders {
                             .min(LocalDate::compareTo)
                             .orElseThrow(),
                     tasks.stream()
-                            .map(task ->
-                                    task.finish().orElseThrow().minusMinutes(1).toLocalDate())
+                            .map(task -> Schedule.lastDay(task.finish().orElseThrow()))
                             .max(LocalDate::compareTo)
                             .orElseThrow()));
         }

@@ -38,9 +38,6 @@ public final class SharedStuff {
         PreparingStock.Setting set = in.settings().stock(b);
         PreparingStock.Setting whole = set.whole();
         double part = whole.ovenDry() > 0 ? set.ovenDry() / whole.ovenDry() : 0;
-        double weighed = whole.runs().stream()
-                .mapToDouble(run -> run.loads() * run.ovenDry())
-                .sum();
         return Optional.of(new SharedStuff(new Values(
                 recipe.stuff().orElseThrow(),
                 Arrays.stream(together).mapToObj(in::recipeName).toList(),
@@ -48,7 +45,7 @@ public final class SharedStuff {
                 FibreToWeigh.of(in, b, recipe, whole),
                 SoakingPlan.of(whole),
                 Kinds.SHARE.ofSi(part, "%"),
-                Kinds.MASS.ofSi(part * weighed / in.engine().stock(b).beaterConsistency(), "kg"))));
+                Kinds.MASS.ofSi(part * whole.beaten() / in.engine().stock(b).beaterConsistency(), "kg"))));
     }
 
     /** {@return what it is called} */

@@ -3,7 +3,6 @@ package org.papermath.plan;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-import org.papermath.engine.BeaterRun;
 import org.papermath.engine.PreparingStock;
 import org.papermath.evidence.Estimate;
 import org.papermath.quantity.Amount;
@@ -28,10 +27,7 @@ public final class StockPlan {
     static StockPlan of(PlainNumbers in, int b) {
         PreparingStock stage = in.engine().stock(b);
         PreparingStock.Setting set = in.settings().stock(b);
-        double beaten = 0;
-        for (BeaterRun run : set.runs()) {
-            beaten += set.part() * run.ovenDry() * run.loads() / set.additions();
-        }
+        double beaten = set.beaten() / set.additions();
         double fresh = set.stock() - set.fromStuff() / stage.stockConsistency();
         double dilution = set.isBeaten() ? fresh / set.additions() - beaten / stage.beaterConsistency() : 0;
         return new StockPlan(new Values(

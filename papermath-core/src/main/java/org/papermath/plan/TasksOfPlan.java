@@ -312,7 +312,7 @@ final class TasksOfPlan {
 
     /** Forms and dries the pieces of a batch; returns what the next batch waits for at the vat. */
     private List<String> form(int b, List<String> stuff, List<String> before, List<String> packed) {
-        Duration keeps = time(in.asked().si("stock.keeps", Scope.GENERAL));
+        Duration keeps = time(seconds("stock.keeps"));
         int[] ofBatch = IntStream.range(0, pieces.size())
                 .filter(p -> in.engine().piece(p).batch() == b)
                 .boxed()
@@ -325,7 +325,7 @@ final class TasksOfPlan {
             posts += chunks(p);
         }
         Spread hands = Spread.of(batches.get(b).workingHours());
-        List<String> vat = new ArrayList<>(before);
+        List<String> vat = before;
         double charging =
                 in.engine().vat(b).charging(in.settings(), ofBatch, in.engine().likely());
         if (charging > 0) {
@@ -335,7 +335,7 @@ final class TasksOfPlan {
             // The vat is filled from the first of the loads; the others may follow while it is worked.
             stuff.stream().limit(loadsFor(1, posts, stuff.size())).forEach(load -> after(prefix + of, load, keeps));
             add(Step.FORM, one);
-            vat = new ArrayList<>(List.of(prefix + of));
+            vat = List.of(prefix + of);
         }
         int done = 0;
         for (int p : ofBatch) {
@@ -379,6 +379,8 @@ final class TasksOfPlan {
         int atOnce = feltsFor(post) == 0
                 ? chunks
                 : Math.max(1, in.studio().felts().orElseThrow().count() / feltsFor(post));
+        // Loads that others share are beaten as those need them.
+        boolean alone = in.engine().beatenWith(work.batch()).length == 1;
         List<String> before = vat;
         List<Post> formed = new ArrayList<>();
         for (int i = 0; i < chunks && (long) i * each < sheet.sheets(); i++) {
@@ -400,7 +402,7 @@ final class TasksOfPlan {
             String last = form;
             if (press != null || part * hours.press() > 0) {
                 last = "press " + which;
-                Task.Builder pressed = Task.of(prefix + last).priority(priority).together("hands");
+                Task.Builder pressed = task(last, List.of(), "hands");
                 after(prefix + last, prefix + form, wet);
                 if (press != null) {
                     pressed.phase(felts(
@@ -420,9 +422,7 @@ final class TasksOfPlan {
                     part * hours.form()));
             // A load well ahead of the vat is not beaten before there is work for it.
             int ahead = needed + AHEAD;
-            if (ahead < stuff.size()
-                    && in.engine().beatenWith(work.batch()).length == 1
-                    && loadsFor(done + i + 2, posts, stuff.size()) > needed) {
+            if (alone && ahead < stuff.size() && loadsFor(done + i + 2, posts, stuff.size()) > needed) {
                 holdBack(stuff.get(ahead), prefix + form);
             }
         }
