@@ -15,6 +15,7 @@ module org.papermath.core {
 
     exports org.papermath.air;
     exports org.papermath.card;
+    exports org.papermath.colour;
     exports org.papermath.cost;
     exports org.papermath.drawing;
     exports org.papermath.drying;

@@ -139,6 +139,9 @@ class ArchitectureTest {
                         .map(type -> type.getName().substring(ROOT.length())))
                 .containsExactlyInAnyOrder(
                         "evidence.Assumption$Lean",
+                        "colour.Lab",
+                        "colour.Srgb",
+                        "colour.Xyz",
                         "evidence.Code",
                         "drying.Dryer$Layer",
                         "drying.DryingModel$Batch",
