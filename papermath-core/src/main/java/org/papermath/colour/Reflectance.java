@@ -121,14 +121,15 @@ public final class Reflectance {
         return new Reflectance(bands, values);
     }
 
-    static Reflectance of(Wavebands bands, double[] values, DoubleUnaryOperator law) {
-        double[] changed = new double[values.length];
-        Arrays.setAll(changed, i -> law.applyAsDouble(values[i]));
-        return new Reflectance(bands, changed);
+    /** Values that a law made, which are shares already. */
+    static Reflectance unchecked(Wavebands bands, double[] values) {
+        return new Reflectance(bands, values);
     }
 
     Reflectance each(DoubleUnaryOperator law) {
-        return of(bands, values, law);
+        double[] changed = new double[values.length];
+        Arrays.setAll(changed, i -> law.applyAsDouble(values[i]));
+        return new Reflectance(bands, changed);
     }
 
     double[] values() {

@@ -1,5 +1,7 @@
 package org.papermath.equation;
 
+import org.papermath.numeric.Roots;
+
 /**
  * What water does to the reflectance of a sheet that lets no light through. Two laws: in the first wet fibre scatters a part
  * of what dry fibre does; in the second light is caught under a film of water, and the fibre in it absorbs less than in air.
@@ -36,11 +38,6 @@ public final class WetColour {
         return KubelkaMunk.ratio(dry) / KubelkaMunk.ratio(wet);
     }
 
-    /** Wet reflectance from the dry one, under a film, the fibre absorbing as it does dry. */
-    public static double wetUnderFilm(double dry) {
-        return underFilm(1 - dry);
-    }
-
     /** Wet reflectance from the dry one, under a film, the fibre absorbing less because water bends light as fibre does. */
     public static double wetInFilm(double dry) {
         double absorbed = 1 - dry;
@@ -48,7 +45,14 @@ public final class WetColour {
         return underFilm((1 - absorbed) * absorbed * less + absorbed * absorbed);
     }
 
-    private static double underFilm(double absorbed) {
+    /** Dry reflectance from the wet one under a film, the fibre absorbing less: the other way round, solved for. */
+    public static double dryInFilm(double wet) {
+        double absorbed = wet >= wetInFilm(1) ? 0 : Roots.between(0, 1, a -> wetInFilm(1 - a) - wet);
+        return 1 - absorbed;
+    }
+
+    /** Reflectance under a film, by what one meeting with the fibre absorbs. */
+    static double underFilm(double absorbed) {
         return 1 - (1 - STRAIGHT) * absorbed / (1 - CAUGHT * (1 - absorbed));
     }
 

@@ -217,6 +217,10 @@ public final class Kinds {
     public static final Kind<EdgeLoad> EDGE_LOAD =
             kind("specific edge load", EdgeLoad.class, "J/m", 0, false, 1e6, "J/m");
 
+    /** The kind of light scattering coefficient. Canonical unit of calculation: {@code m2/kg}. */
+    public static final Kind<LightScattering> LIGHT_SCATTERING =
+            kind("light scattering coefficient", LightScattering.class, "m2/kg", 0, true, 1000, "m2/kg");
+
     /** The kind of viscosity. Canonical unit of calculation: {@code Pa.s}. */
     public static final Kind<Viscosity> VISCOSITY =
             kind("viscosity", Viscosity.class, "Pa.s", 0, true, 1e6, "mPa.s", "Pa.s");

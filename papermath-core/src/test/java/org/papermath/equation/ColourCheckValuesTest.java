@@ -76,7 +76,7 @@ class ColourCheckValuesTest {
     @MethodSource("wet")
     void wetSheets(Row row) {
         double dry = row.number("dry_R");
-        assertThat(WetColour.wetUnderFilm(dry)).isCloseTo(row.number("wet_a_unchanged"), within(2e-6));
+        assertThat(WetColour.underFilm(1 - dry)).isCloseTo(row.number("wet_a_unchanged"), within(2e-6));
         assertThat(WetColour.wetInFilm(dry)).isCloseTo(row.number("wet_lekner_dorf"), within(2e-6));
         assertThat(WetColour.wetByScattering(dry, 0.35)).isCloseTo(row.number("wet_km_phi_0.35"), within(2e-6));
         assertThat(WetColour.wetByScattering(dry, 0.3)).isCloseTo(row.number("wet_km_phi_0.3"), within(2e-6));
