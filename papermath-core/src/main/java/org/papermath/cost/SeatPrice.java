@@ -17,7 +17,7 @@ import org.papermath.quantity.Refused;
  * <pre>{@code
  * ClassDay day = ClassDay.of(studio, order.recipes().get(0)).people(8).sheetsEach(3)
  *         .size(mm(148), mm(210)).grammage(Grammage.gsm(120)).within(hours(3)).plan();
- * SeatPrice.of(day, prices, 8, hours(5), Margin.percent(30)).price();
+ * SeatPrice.of(day, prices, hours(5), Margin.percent(30)).price();
  * }</pre>
  *
  * <p>The people form the sheets themselves, so the hours of hands on the pieces are not counted; those on the batch before are.
@@ -45,29 +45,16 @@ public final class SeatPrice {
      *
      * @param day the class
      * @param prices the list of prices, which must have a rate of hands
-     * @param people how many are in it, as the class was planned for
      * @param leading the hours of whoever leads it, setting up and clearing up with them, above zero, at most 100 h
      * @param profit a markup or a margin
      * @return the price
-     * @throws Refused if the list has no rate of hands, the hours are out of range, or the sheets of the class do not go evenly
-     *     among so many people
+     * @throws Refused if the list has no rate of hands, or the hours are out of range
      */
-    public static SeatPrice of(ClassDay day, PriceList prices, int people, Quantity<Time> leading, Profit profit) {
+    public static SeatPrice of(ClassDay day, PriceList prices, Quantity<Time> leading, Profit profit) {
         Objects.requireNonNull(day, "day");
         Objects.requireNonNull(prices, "prices");
         Objects.requireNonNull(profit, "profit");
         Amount<Time> hours = Kinds.TIME.checkWithin(leading, "hours of whoever leads the class", 1, MOST_HOURS);
-        int ordered = day.plan().pieces().get(0).counts().ordered();
-        if (people < 1 || ordered % people != 0) {
-            throw Refused.of(
-                    "price.people",
-                    "class: its " + ordered + " sheets do not go evenly among " + people
-                            + " people. Give as many people as it was planned for.",
-                    "given",
-                    people,
-                    "sheets",
-                    ordered);
-        }
         MoneyRate<Time> rate = prices.hands()
                 .orElseThrow(() -> Refused.of(
                         "price.no-hands",
@@ -92,8 +79,8 @@ public final class SeatPrice {
         Money cost = costing.cost().likely().plus(teaching);
         Profits.Ratio ratio = Profits.ratio(profit);
         Money price = Profits.over(
-                cost, ratio.price(), ratio.cost().multiply(BigDecimal.valueOf(people)), RoundingMode.CEILING);
-        return new SeatPrice(costing, people, teaching, cost, price);
+                cost, ratio.price(), ratio.cost().multiply(BigDecimal.valueOf(day.people())), RoundingMode.CEILING);
+        return new SeatPrice(costing, day.people(), teaching, cost, price);
     }
 
     /**
@@ -106,7 +93,7 @@ public final class SeatPrice {
     }
 
     /**
-     * Returns how many people are in it.
+     * Returns how many people are in it, as the class was planned.
      *
      * @return the count
      */

@@ -291,6 +291,16 @@ public final class ClassDay {
         return plan;
     }
 
+    /** {@return how many people form sheets, 1 to 200} */
+    public int people() {
+        return given.people;
+    }
+
+    /** {@return how many sheets each of them takes home, 1 to 200} */
+    public int sheetsEach() {
+        return given.each;
+    }
+
     /** {@return the sheets to form in all, with those that will fail and the trials} */
     public int sheets() {
         return piece().counts().sheets();

@@ -285,17 +285,16 @@ class CostingTest {
                 .within(hours(3))
                 .plan();
         PriceList prices = CostSample.prices().build();
-        SeatPrice seat = SeatPrice.of(day, prices, 8, hours(5), Margin.percent(25));
+        SeatPrice seat = SeatPrice.of(day, prices, hours(5), Margin.percent(25));
         assertThat(seat.teaching()).isEqualTo(Markup.percent(5).priceOf(Money.of("145.83 EUR")));
         assertThat(seat.cost()).isEqualTo(seat.costing().cost().likely().plus(seat.teaching()));
         assertThat(seat.costing().lines()).extracting(Costing.Line::what).doesNotContain("hands on the pieces");
         assertThat(seat.price().times(8))
                 .isGreaterThanOrEqualTo(Margin.percent(25).priceOf(seat.cost()));
-        assertThat(seat.people()).isEqualTo(8);
-        assertThatThrownBy(() -> SeatPrice.of(day, prices, 7, hours(5), Margin.percent(25)))
-                .isInstanceOf(Refused.class);
+        assertThat(seat.people()).isEqualTo(day.people()).isEqualTo(8);
+        assertThat(day.sheetsEach()).isEqualTo(3);
         PriceList none = PriceList.of("none", LocalDate.of(2027, 1, 1), EUR).build();
-        assertThatThrownBy(() -> SeatPrice.of(day, none, 8, hours(5), Margin.percent(25)))
+        assertThatThrownBy(() -> SeatPrice.of(day, none, hours(5), Margin.percent(25)))
                 .isInstanceOf(Refused.class);
     }
 
