@@ -15,6 +15,7 @@ import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.papermath.card.MakingCard;
+import org.papermath.drawing.DaysDrawing;
 import org.papermath.json.Document;
 import org.papermath.json.DocumentException;
 import org.papermath.json.DocumentFiles;
@@ -37,10 +38,11 @@ public final class PlanAnOrder {
     private static final String SAMPLE = "midwinter-concert";
     private static final int MANY = 12;
     private static final String USAGE = """
-            usage: PlanAnOrder [--json | --days | --calendar] [--out FILE] [order.json]
+            usage: PlanAnOrder [--json | --days | --calendar | --picture] [--out FILE] [order.json]
               --json      gives the plan as a document, in place of the making card
               --days      gives what to do day by day, and what to start for the night
               --calendar  gives the days as a calendar file, for programs that read iCalendar
+              --picture   gives the days as a picture of bars, in SVG, for a browser
               --out FILE  saves it in a file, in place of printing it
               Without an order the sample is planned. A path with a blank stands in quotation marks; behind
               Maven's exec.args in single ones: "-Dexec.args=--out 'my plan.txt' 'my order.json'\"""";
@@ -50,7 +52,8 @@ public final class PlanAnOrder {
         CARD("The making card"),
         JSON("The plan"),
         DAYS("What to do day by day"),
-        CALENDAR("The calendar");
+        CALENDAR("The calendar"),
+        PICTURE("The picture of the days");
 
         private final String words;
 
@@ -63,6 +66,7 @@ public final class PlanAnOrder {
                 case "--json" -> JSON;
                 case "--days" -> DAYS;
                 case "--calendar" -> CALENDAR;
+                case "--picture" -> PICTURE;
                 default -> null;
             };
         }
@@ -76,8 +80,9 @@ public final class PlanAnOrder {
     /**
      * Plans an order.
      *
-     * @param args {@code --json} for the plan as a document, {@code --days} or {@code --calendar} for its days; {@code --out} with the path of a file to save it in; the
-     *     path of an order, or none for the sample
+     * @param args {@code --json} for the plan as a document, {@code --days}, {@code --calendar} or
+     *     {@code --picture} for its days; {@code --out} with the path of a file to save it in; the path of an order, or none
+     *     for the sample
      */
     public static void main(String[] args) {
         PrintStream out = utf8(FileDescriptor.out);
@@ -148,6 +153,9 @@ public final class PlanAnOrder {
             case CARD -> MakingCard.of(plan).toString();
             case JSON -> PapermathDocuments.writePlan(plan, "papermath examples", "0.1.0");
             case DAYS -> plan.schedule().timetable().text();
+            case PICTURE ->
+                DaysDrawing.of("Days of " + plan.order().name(), plan.schedule().timetable())
+                        .svg();
             case CALENDAR -> plan.schedule().timetable().calendar(plan.order().name(), now);
         };
     }
@@ -171,7 +179,7 @@ public final class PlanAnOrder {
             Form asked = Form.of(arg);
             if (asked != null) {
                 if (form != Form.CARD && form != asked) {
-                    err.println(arg + ": only one of --json, --days and --calendar can be given at a time.");
+                    err.println(arg + ": only one of --json, --days, --calendar and --picture can be given at a time.");
                     return null;
                 }
                 form = asked;

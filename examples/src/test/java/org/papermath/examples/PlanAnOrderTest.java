@@ -187,7 +187,7 @@ class PlanAnOrderTest {
             assertThat(complained())
                     .startsWith(one[0])
                     .contains(
-                            "usage: PlanAnOrder [--json | --days | --calendar] [--out FILE] [order.json]",
+                            "usage: PlanAnOrder [--json | --days | --calendar | --picture] [--out FILE] [order.json]",
                             "-Dexec.args=--out 'my plan.txt' 'my order.json'");
         }
         assertThat(printed()).isEmpty();
@@ -215,10 +215,18 @@ class PlanAnOrderTest {
                 .startsWith("BEGIN:VCALENDAR\r\n")
                 .contains("DTSTAMP:20261102T120000Z")
                 .endsWith("END:VCALENDAR\r\n");
+        ByteArrayOutputStream picture = new ByteArrayOutputStream();
+        assertThat(PlanAnOrder.run(List.of("--picture"), stream(picture), stream(err), early))
+                .isZero();
+        assertThat(picture.toString(StandardCharsets.UTF_8))
+                .startsWith("<?xml")
+                .contains("<title>Days of ", "beat tide grey 1/3")
+                .endsWith("</svg>\n");
         assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
         assertThat(PlanAnOrder.run(List.of("--days", "--json"), stream(calendar), stream(err), early))
                 .isEqualTo(PlanAnOrder.BAD_INPUT);
-        assertThat(err.toString(StandardCharsets.UTF_8)).contains("only one of --json, --days and --calendar");
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .contains("only one of --json, --days, --calendar and --picture");
     }
 
     @Test

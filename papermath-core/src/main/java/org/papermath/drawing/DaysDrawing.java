@@ -9,12 +9,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.papermath.quantity.Units;
 import org.papermath.schedule.Phase;
 import org.papermath.schedule.PlacedPhase;
 import org.papermath.schedule.PlacedTask;
 import org.papermath.schedule.Timetable;
-import org.papermath.text.Xml;
 
 /**
  * A timetable as a picture of bars, in SVG text: a line for each task, under the label of its group, over the days from left
@@ -80,64 +78,55 @@ public final class DaysDrawing {
         double width = left + day * days + MARGIN;
         double foot = MARGIN + HEAD + ROW * rows;
         double height = foot + 14;
-        StringBuilder out = new StringBuilder(4096);
-        out.append(
-                        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" width=\"")
-                .append(number(width))
-                .append("mm\" height=\"")
-                .append(number(height))
-                .append("mm\" viewBox=\"0 0 ")
-                .append(number(width))
-                .append(' ')
-                .append(number(height))
-                .append("\">\n<title>")
-                .append(Xml.escape(title))
-                .append("</title>\n<style>text{font-family:sans-serif;font-size:3px;fill:#222}"
-                        + "text.head{font-size:4px}text.group{font-weight:bold}text.day{text-anchor:middle}"
-                        + "rect{stroke:#222;stroke-width:0.25}rect.hands{fill:#444}rect.machine{fill:url(#hatch)}"
-                        + "rect.waiting{fill:#fff}rect.off{fill:#eee;stroke:none}"
-                        + "line{stroke:#aaa;stroke-width:0.15}path{stroke:#444;stroke-width:0.6}</style>\n"
-                        + "<defs><pattern id=\"hatch\" width=\"2\" height=\"2\" patternUnits=\"userSpaceOnUse\">"
-                        + "<path d=\"M0 2L2 0\"/></pattern></defs>\n");
-        text(out, MARGIN, MARGIN + 4, "head", title);
+        SvgWriter out = new SvgWriter(100)
+                .head(
+                        "img",
+                        width,
+                        height,
+                        title,
+                        "text{font-family:sans-serif;font-size:3px;fill:#222}"
+                                + "text.head{font-size:4px}text.group{font-weight:bold}text.day{text-anchor:middle}"
+                                + "rect{stroke:#222;stroke-width:0.25}rect.hands{fill:#444}rect.machine{fill:url(#hatch)}"
+                                + "rect.waiting{fill:#fff}rect.off{fill:#eee;stroke:none}"
+                                + "line{stroke:#aaa;stroke-width:0.15}path{stroke:#444;stroke-width:0.6}",
+                        "<defs><pattern id=\"hatch\" width=\"2\" height=\"2\" patternUnits=\"userSpaceOnUse\">"
+                                + "<path d=\"M0 2L2 0\"/></pattern></defs>\n");
+        out.text("head", MARGIN, MARGIN + 4, title);
         for (long i = 0; i < days; i++) {
             LocalDate date = first.plusDays(i);
             boolean worked = timetable.work().workingTime().isWorked(date);
             double x = left + day * i;
             if (!worked) {
-                rect(out, "off", x, MARGIN + HEAD - 2, day, ROW * rows + 2, "");
+                out.rect("off", x, MARGIN + HEAD - 2, day, ROW * rows + 2, "");
             }
-            line(out, x, MARGIN + HEAD - 2, x, foot);
+            out.line("", x, MARGIN + HEAD - 2, x, foot);
             String name = date.getDayOfWeek().name();
-            text(
-                    out,
+            out.text(
+                    "day",
                     x + day / 2,
                     MARGIN + 10,
-                    "day",
                     name.charAt(0) + name.substring(1, 3).toLowerCase(Locale.ROOT));
-            text(
-                    out,
+            out.text(
+                    "day",
                     x + day / 2,
                     MARGIN + 14,
-                    "day",
                     date.getDayOfMonth() + "." + date.getMonthValue() + "." + (worked ? "" : " ×"));
         }
-        line(out, left + day * days, MARGIN + HEAD - 2, left + day * days, foot);
+        out.line("", left + day * days, MARGIN + HEAD - 2, left + day * days, foot);
         double y = MARGIN + HEAD;
         for (Map.Entry<String, List<PlacedTask>> group : groups.entrySet()) {
             if (!group.getKey().isEmpty()) {
-                text(out, MARGIN, y + 4.5, "group", cut(group.getKey()));
+                out.text("group", MARGIN, y + 4.5, cut(group.getKey()));
                 y += ROW;
             }
             for (PlacedTask task : group.getValue()) {
-                text(out, MARGIN, y + 3, "", cut(task.task().name()));
-                text(out, MARGIN, y + 6, "", times(task));
+                out.text("", MARGIN, y + 3, cut(task.task().name()));
+                out.text("", MARGIN, y + 6, times(task));
                 for (PlacedPhase phase : task.phases()) {
                     if (phase.start().isPresent() && phase.finish().isPresent()) {
                         double from = left + day * place(first, phase.start().get());
                         double to = left + day * place(first, phase.finish().get());
-                        rect(
-                                out,
+                        out.rect(
                                 style(phase.phase().kind()),
                                 from,
                                 y + 1.5,
@@ -152,13 +141,13 @@ public final class DaysDrawing {
         }
         double x = MARGIN;
         for (Phase.Kind kind : Phase.Kind.values()) {
-            rect(out, style(kind), x, foot + 5, 8, 4, "");
-            text(out, x + 10, foot + 8, "", kind.words());
+            out.rect(style(kind), x, foot + 5, 8, 4, "");
+            out.text("", x + 10, foot + 8, kind.words());
             x += 34;
         }
-        rect(out, "off", x, foot + 5, 8, 4, "");
-        text(out, x + 10, foot + 8, "", "× no work");
-        return out.append("</svg>\n").toString();
+        out.rect("off", x, foot + 5, 8, 4, "");
+        out.text("", x + 10, foot + 8, "× no work");
+        return out.end();
     }
 
     /** The first start or the last finish of what is dated. */
@@ -198,49 +187,6 @@ public final class DaysDrawing {
         return name.codePointCount(0, name.length()) <= most
                 ? name
                 : name.substring(0, name.offsetByCodePoints(0, most - 1)) + "…";
-    }
-
-    private static void text(StringBuilder out, double x, double y, String style, String text) {
-        out.append("<text x=\"").append(number(x)).append("\" y=\"").append(number(y));
-        if (!style.isEmpty()) {
-            out.append("\" class=\"").append(style);
-        }
-        out.append("\">").append(Xml.escape(text)).append("</text>\n");
-    }
-
-    private static void line(StringBuilder out, double x1, double y1, double x2, double y2) {
-        out.append("<line x1=\"")
-                .append(number(x1))
-                .append("\" y1=\"")
-                .append(number(y1))
-                .append("\" x2=\"")
-                .append(number(x2))
-                .append("\" y2=\"")
-                .append(number(y2))
-                .append("\"/>\n");
-    }
-
-    private static void rect(StringBuilder out, String style, double x, double y, double w, double h, String title) {
-        out.append("<rect class=\"")
-                .append(style)
-                .append("\" x=\"")
-                .append(number(x))
-                .append("\" y=\"")
-                .append(number(y))
-                .append("\" width=\"")
-                .append(number(w))
-                .append("\" height=\"")
-                .append(number(h));
-        if (title.isEmpty()) {
-            out.append("\"/>\n");
-        } else {
-            out.append("\"><title>").append(Xml.escape(title)).append("</title></rect>\n");
-        }
-    }
-
-    /** To a hundredth of a millimetre, with a decimal point. */
-    private static String number(double millimetres) {
-        return Units.number(Math.rint(millimetres * 100) / 100 + 0.0);
     }
 
     /** Returns the title, as {@code days "harbour cards"}; {@link #svg()} gives the document. */

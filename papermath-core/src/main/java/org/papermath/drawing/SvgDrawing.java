@@ -20,7 +20,6 @@ import org.papermath.quantity.Units;
 import org.papermath.shape.CutLayout;
 import org.papermath.shape.Outline;
 import org.papermath.text.Wrap;
-import org.papermath.text.Xml;
 
 /**
  * A drawing at true scale as SVG text: print it at 100 % and cut along it. Immutable.
@@ -419,39 +418,34 @@ public final class SvgDrawing {
         double height = wholePixels(headHeight + top + 2 * MARGIN + FOOT + LINE_OF_TEXT * foot.size());
         // The picture counts downward: along becomes base less along.
         double base = headHeight + MARGIN + top;
-        StringBuilder out = new StringBuilder(1024);
-        out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-        out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"")
-                .append(number(width))
-                .append("mm\" height=\"")
-                .append(number(height))
-                .append("mm\" viewBox=\"0 0 ")
-                .append(number(width))
-                .append(' ')
-                .append(number(height))
-                .append("\">\n");
-        out.append("<title>").append(Xml.escape(title)).append("</title>\n");
-        out.append("<style>text{font-family:sans-serif;font-size:4px;text-anchor:middle;fill:#222}"
-                + "polygon,line{fill:none;stroke:#222;stroke-width:0.25}polygon.sheet,polygon.guide{stroke:#888}"
-                + "text.left{text-anchor:start}"
-                + "line.fold{stroke-dasharray:4 2}line.score{stroke-dasharray:1 1.5}"
-                + "line.deckle{stroke:#06c;stroke-width:0.8}"
-                + "line.size{stroke:#888;stroke-width:0.15}</style>\n");
+        SvgWriter out = new SvgWriter(1e6)
+                .head(
+                        "",
+                        width,
+                        height,
+                        title,
+                        "text{font-family:sans-serif;font-size:4px;text-anchor:middle;fill:#222}"
+                                + "polygon,line{fill:none;stroke:#222;stroke-width:0.25}polygon.sheet,polygon.guide{stroke:#888}"
+                                + "text.left{text-anchor:start}"
+                                + "line.fold{stroke-dasharray:4 2}line.score{stroke-dasharray:1 1.5}"
+                                + "line.deckle{stroke:#06c;stroke-width:0.8}"
+                                + "line.size{stroke:#888;stroke-width:0.15}",
+                        "");
         for (int i = 0; i < head.size(); i++) {
-            text(out, MARGIN + right / 2, 6 + LINE_OF_TEXT * i, head.get(i), "");
+            out.text("", MARGIN + right / 2, 6 + LINE_OF_TEXT * i, head.get(i));
         }
         for (Shape shape : shapes) {
             draw(out, shape, base, MARGIN + right, base - top);
         }
         double barLine = base + MARGIN + 6;
-        line(out, "bar", MARGIN, barLine, MARGIN + BAR, barLine);
-        line(out, "bar", MARGIN, barLine - 2, MARGIN, barLine + 2);
-        line(out, "bar", MARGIN + BAR, barLine - 2, MARGIN + BAR, barLine + 2);
-        text(out, MARGIN + BAR / 2, barLine + 6, "100 mm when printed at 100 %", "");
+        out.line("bar", MARGIN, barLine, MARGIN + BAR, barLine);
+        out.line("bar", MARGIN, barLine - 2, MARGIN, barLine + 2);
+        out.line("bar", MARGIN + BAR, barLine - 2, MARGIN + BAR, barLine + 2);
+        out.text("", MARGIN + BAR / 2, barLine + 6, "100 mm when printed at 100 %");
         for (int i = 0; i < foot.size(); i++) {
-            text(out, MARGIN, barLine + 6 + LINE_OF_TEXT * (i + 1), foot.get(i), " class=\"left\"");
+            out.text("left", MARGIN, barLine + 6 + LINE_OF_TEXT * (i + 1), foot.get(i));
         }
-        return out.append("</svg>\n").toString();
+        return out.end();
     }
 
     /** How many letters fit a width. */
@@ -459,43 +453,33 @@ public final class SvgDrawing {
         return Math.max(1, (int) (width / LETTER));
     }
 
-    private static void draw(StringBuilder out, Shape shape, double base, double right, double top) {
+    private static void draw(SvgWriter out, Shape shape, double base, double right, double top) {
         double[] x = shape.x();
         double[] y = shape.y();
         switch (shape.form()) {
             case POLYGON -> {
-                out.append("<polygon class=\"").append(shape.style()).append("\" points=\"");
-                for (int i = 0; i < x.length; i++) {
-                    out.append(i == 0 ? "" : " ")
-                            .append(number(MARGIN + x[i]))
-                            .append(',')
-                            .append(number(base - y[i]));
-                }
-                out.append("\"/>\n");
+                double[] across = Arrays.stream(x).map(one -> MARGIN + one).toArray();
+                double[] down = Arrays.stream(y).map(one -> base - one).toArray();
+                out.polygon(shape.style(), across, down);
             }
-            case LINE -> line(out, shape.style(), MARGIN + x[0], base - y[0], MARGIN + x[1], base - y[1]);
-            case TEXT -> text(out, MARGIN + x[0], base - y[0] + 1.4, shape.text(), "");
+            case LINE -> out.line(shape.style(), MARGIN + x[0], base - y[0], MARGIN + x[1], base - y[1]);
+            case TEXT -> out.text("", MARGIN + x[0], base - y[0] + 1.4, shape.text());
             case ACROSS -> {
-                line(out, "size", MARGIN + x[0], base + 4, MARGIN + x[1], base + 4);
+                out.line("size", MARGIN + x[0], base + 4, MARGIN + x[1], base + 4);
                 tick(out, MARGIN + x[0], base + 4, 0, 1);
                 tick(out, MARGIN + x[1], base + 4, 0, 1);
-                text(out, MARGIN + (x[0] + x[1]) / 2, base + 9, shape.text(), "");
+                out.text("", MARGIN + (x[0] + x[1]) / 2, base + 9, shape.text());
             }
             case ALONG -> {
-                line(out, "size", MARGIN - 4, base - y[0], MARGIN - 4, base - y[1]);
+                out.line("size", MARGIN - 4, base - y[0], MARGIN - 4, base - y[1]);
                 tick(out, MARGIN - 4, base - y[0], 1, 0);
                 tick(out, MARGIN - 4, base - y[1], 1, 0);
                 double middle = base - (y[0] + y[1]) / 2;
-                text(
-                        out,
-                        MARGIN - 6,
-                        middle,
-                        shape.text(),
-                        " transform=\"rotate(-90 " + number(MARGIN - 6) + ' ' + number(middle) + ")\"");
+                out.upward(MARGIN - 6, middle, shape.text());
             }
             case PARTS_ACROSS -> {
                 double at = top - 3;
-                line(out, "size", MARGIN + x[0], at, MARGIN + x[x.length - 1], at);
+                out.line("size", MARGIN + x[0], at, MARGIN + x[x.length - 1], at);
                 boolean raised = false;
                 for (int i = 0; i < x.length; i++) {
                     tick(out, MARGIN + x[i], at, 0, 1);
@@ -503,13 +487,13 @@ public final class SvgDrawing {
                         String size = part(x[i] - x[i - 1]);
                         // A part too narrow for its figure has it a line higher, unless its neighbour has.
                         raised = !raised && size.length() * LETTER > x[i] - x[i - 1];
-                        text(out, MARGIN + (x[i - 1] + x[i]) / 2, at - (raised ? 5.5 : 1.5), size, "");
+                        out.text("", MARGIN + (x[i - 1] + x[i]) / 2, at - (raised ? 5.5 : 1.5), size);
                     }
                 }
             }
             case PARTS_ALONG -> {
                 double at = right + 3;
-                line(out, "size", at, base - y[0], at, base - y[y.length - 1]);
+                out.line("size", at, base - y[0], at, base - y[y.length - 1]);
                 boolean raised = false;
                 for (int i = 0; i < y.length; i++) {
                     tick(out, at, base - y[i], 1, 0);
@@ -518,51 +502,20 @@ public final class SvgDrawing {
                         raised = !raised && size.length() * LETTER > y[i] - y[i - 1];
                         double left = at + (raised ? 8.5 : 4.5);
                         double middle = base - (y[i - 1] + y[i]) / 2;
-                        text(
-                                out,
-                                left,
-                                middle,
-                                size,
-                                " transform=\"rotate(-90 " + number(left) + ' ' + number(middle) + ")\"");
+                        out.upward(left, middle, size);
                     }
                 }
             }
         }
     }
 
-    private static void tick(StringBuilder out, double x, double y, double halfWidth, double halfHeight) {
-        line(out, "size", x - halfWidth, y - halfHeight, x + halfWidth, y + halfHeight);
+    private static void tick(SvgWriter out, double x, double y, double halfWidth, double halfHeight) {
+        out.line("size", x - halfWidth, y - halfHeight, x + halfWidth, y + halfHeight);
     }
 
     /** The distance of a part, to a tenth of a millimetre and without the unit. */
     private static String part(double millimetres) {
         return Units.number(Math.rint(millimetres * 10) / 10);
-    }
-
-    private static void line(StringBuilder out, String style, double x1, double y1, double x2, double y2) {
-        out.append("<line class=\"")
-                .append(style)
-                .append("\" x1=\"")
-                .append(number(x1))
-                .append("\" y1=\"")
-                .append(number(y1))
-                .append("\" x2=\"")
-                .append(number(x2))
-                .append("\" y2=\"")
-                .append(number(y2))
-                .append("\"/>\n");
-    }
-
-    private static void text(StringBuilder out, double x, double y, String text, String more) {
-        out.append("<text x=\"")
-                .append(number(x))
-                .append("\" y=\"")
-                .append(number(y))
-                .append('"')
-                .append(more)
-                .append('>')
-                .append(Xml.escape(text))
-                .append("</text>\n");
     }
 
     /** A size for people, to a tenth of a millimetre. */
@@ -573,11 +526,6 @@ public final class SvgDrawing {
     /** The next larger size that is a whole number of pixels and of tenths of a millimetre: a multiple of 12.7 mm. */
     private static double wholePixels(double size) {
         return Math.ceil(size / PIXELS_48) * PIXELS_48;
-    }
-
-    /** A millimetre value to a nanometre, with a decimal point. */
-    private static String number(double millimetres) {
-        return Units.number(Math.rint(millimetres * 1e6) / 1e6 + 0.0);
     }
 
     /** Returns the title, as {@code drawing "harbour card"}; {@link #svg()} gives the document. */

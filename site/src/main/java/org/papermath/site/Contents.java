@@ -31,6 +31,7 @@ import org.papermath.cost.PriceList;
 import org.papermath.cost.PricePoint;
 import org.papermath.cost.Pricing;
 import org.papermath.cost.Quotation;
+import org.papermath.drawing.DaysDrawing;
 import org.papermath.drawing.SvgDrawing;
 import org.papermath.envelope.Envelope;
 import org.papermath.envelope.EnvelopeStyle;
@@ -110,6 +111,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                 "<pre><code>"
                         + escape(MakingCard.of(MakingPlan.of(other.order(), other.studio()))
                                 .toString()) + "</code></pre>");
+        blocks.put("days", code(plan.schedule().timetable().text()));
         blocks.put("order-json", code(Files.readString(top.resolve(SAMPLE + "order.json"))));
         blocks.put("recipe-json", code(Files.readString(top.resolve(SAMPLE + "tide-grey.json"))));
         blocks.put("studio-json", code(Files.readString(top.resolve(SAMPLE + "studio.json"))));
@@ -448,6 +450,10 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         out.put(
                 "diamond.svg",
                 SvgDrawing.of("Diamond envelope for the same", diamond).svg());
+        out.put(
+                "days.svg",
+                DaysDrawing.of("Days of " + plan.order().name(), plan.schedule().timetable())
+                        .svg());
         PiecePlan piece = plan.piece("seat card");
         FormingLayout layout = FormingLayout.on(
                 piece.forming().mould().orElseThrow(),
