@@ -957,7 +957,11 @@ final class CardWriter {
                         + (plan.machineHours().si() > 0
                                 ? "; beater, pots and press run "
                                         + Digits.three(plan.machineHours().in("h")) + " h besides."
-                                : "."));
+                                : ".")
+                        + (plan.ownStepHours().si() > 0
+                                ? " Steps of your own: "
+                                        + Digits.three(plan.ownStepHours().in("h")) + " h of hands more."
+                                : ""));
         cautions(Label.DAYS);
     }
 

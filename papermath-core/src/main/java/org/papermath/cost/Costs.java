@@ -511,14 +511,20 @@ final class Costs {
         double[] ofBatches = new double[n];
         double[] ofPieces = new double[n];
         double[] cleans = new double[n];
+        double[] onSteps = new double[n];
+        double ordered = plan.pieces().stream()
+                .mapToDouble(piece -> piece.counts().ordered())
+                .sum();
         for (int p = 0; p < n; p++) {
             ofBatches[p] = batches[batchOf[p]].likely() * ofBatch[p];
             ofPieces[p] =
                     handsOnPieces ? PlannedHours.hands(plan.pieces().get(p)).likely() : 0;
             cleans[p] = cleaning * ofBatch[p];
-            handsOf[p] = ofBatches[p] + ofPieces[p] + cleans[p];
+            onSteps[p] = PlannedHours.own(plan) * plan.pieces().get(p).counts().ordered() / ordered;
+            handsOf[p] = ofBatches[p] + ofPieces[p] + cleans[p] + onSteps[p];
             fixedHands[p] = handsOf[p] > 0
-                    ? (cleans[p] + ofBatches[p] * fixedOfBatch[batchOf[p]] + ofPieces[p] * trials(p)) / handsOf[p]
+                    ? (cleans[p] + onSteps[p] + ofBatches[p] * fixedOfBatch[batchOf[p]] + ofPieces[p] * trials(p))
+                            / handsOf[p]
                     : 0;
         }
         time("hands on the batches", ofBatches, prices.hands(), fixedByBatch());
@@ -528,6 +534,7 @@ final class Costs {
                 prices.hands(),
                 IntStream.range(0, n).mapToDouble(this::trials).toArray());
         time("setting up and cleaning", cleans, prices.hands(), filled(1));
+        time("hands on steps of your own", onSteps, prices.hands(), filled(1));
         double[] roll =
                 plan.batches().stream().mapToDouble(PlannedHours::machine).toArray();
         time("hours of the beater", toPieces(roll), prices.machine(), fixedByBatch());

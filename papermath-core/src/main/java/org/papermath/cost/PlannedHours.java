@@ -36,6 +36,11 @@ final class PlannedHours {
         return batch.rollTime().si();
     }
 
+    /** Hands on the steps of one's own. */
+    static double own(MakingPlan plan) {
+        return plan.ownStepHours().si();
+    }
+
     private static Span span(Estimate<Time> all) {
         double likely = all.likely().si();
         return new Span(likely, likely - all.low().si(), all.high().si() - likely);

@@ -29,6 +29,7 @@ public final class Order {
     private final String name;
     private final List<Recipe> recipes;
     private final List<Piece> pieces;
+    private final List<OwnStep> steps;
     private final @Nullable LocalDate due;
     private final Air weighedIn;
     private final boolean asListed;
@@ -37,6 +38,7 @@ public final class Order {
         this.name = b.name;
         this.recipes = List.copyOf(b.recipes);
         this.pieces = List.copyOf(b.pieces);
+        this.steps = List.copyOf(b.steps);
         this.due = b.due;
         this.weighedIn = b.weighedIn == null ? Air.reference() : b.weighedIn;
         this.asListed = b.asListed;
@@ -58,6 +60,7 @@ public final class Order {
         private final String name;
         private final List<Recipe> recipes = new ArrayList<>();
         private final List<Piece> pieces = new ArrayList<>();
+        private final List<OwnStep> steps = new ArrayList<>();
         private final SetOnce given;
         private @Nullable LocalDate due;
         private @Nullable Air weighedIn;
@@ -95,7 +98,20 @@ public final class Order {
         }
 
         /**
-         * Sets the day by which the parcel leaves.
+         * Adds a step of one's own to the days of the order. Steps of one place follow one another as they are added.
+         *
+         * @param step the step
+         * @return this builder
+         * @throws Refused if one of that name was added before
+         */
+        public Builder step(OwnStep step) {
+            Objects.requireNonNull(step, "step");
+            given.once("the step " + step.name(), steps, step, OwnStep::name);
+            return this;
+        }
+
+        /**
+         * Sets the day by which the parcel leaves; steps of one's own that come after packing are done by then too.
          *
          * @param date the day, of the years 1800 to 2999
          * @return this builder
@@ -137,7 +153,8 @@ public final class Order {
          *
          * @return the order
          * @throws Refused if there is no piece, a piece names a recipe or a piece that is not there, an envelope is
-         *     made for an envelope, or all pieces and trial sheets together are more than {@link Limits#IN_ORDER}
+         *     made for an envelope, all pieces and trial sheets together are more than {@link Limits#IN_ORDER}, or there are
+         *     more steps of one's own than {@link Limits#STEPS}
          */
         public Order build() {
             if (pieces.isEmpty()) {
@@ -185,6 +202,7 @@ public final class Order {
             }
             requireSameStuff();
             requireFew();
+            Limits.STEPS.check(steps.size(), "steps of one's own in an order");
             return new Order(this);
         }
 
@@ -272,7 +290,17 @@ public final class Order {
     }
 
     /**
-     * Returns the day by which the parcel leaves, if it was given.
+     * Returns the steps of one's own.
+     *
+     * @return an unmodifiable list, as they were added
+     */
+    public List<OwnStep> steps() {
+        return steps;
+    }
+
+    /**
+     * Returns the day by which the parcel leaves, and by which steps of one's own that come after packing are done, if it was
+     * given.
      *
      * @return the day
      */
@@ -308,6 +336,7 @@ public final class Order {
         Builder b = new Builder(name);
         b.recipes.addAll(recipes);
         b.pieces.addAll(pieces);
+        b.steps.addAll(steps);
         b.due = due;
         b.weighedIn = weighedIn;
         b.asListed = asListed;
@@ -405,6 +434,17 @@ public final class Order {
     }
 
     /**
+     * Returns the same order with a step of one's own in the place of that of its name, or after the others.
+     *
+     * @param step the step
+     * @return the order
+     * @throws Refused if there are too many of them
+     */
+    public Order withStep(OwnStep step) {
+        return toBuilder().step(step).build();
+    }
+
+    /**
      * Returns the same order for another day.
      *
      * @param date the day
@@ -421,6 +461,7 @@ public final class Order {
                 && name.equals(that.name)
                 && recipes.equals(that.recipes)
                 && pieces.equals(that.pieces)
+                && steps.equals(that.steps)
                 && Objects.equals(due, that.due)
                 && weighedIn.equals(that.weighedIn)
                 && asListed == that.asListed;
@@ -428,12 +469,13 @@ public final class Order {
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, recipes, pieces, due);
+        return Objects.hash(name, recipes, pieces, steps, due);
     }
 
     @Override
     public String toString() {
         return "order " + name + ": "
-                + String.join("; ", pieces.stream().map(Piece::toString).toList());
+                + String.join("; ", pieces.stream().map(Piece::toString).toList())
+                + (steps.isEmpty() ? "" : "; steps: " + steps);
     }
 }

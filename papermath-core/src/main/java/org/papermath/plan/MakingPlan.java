@@ -407,12 +407,24 @@ public final class MakingPlan {
     }
 
     /**
-     * Returns the hours of hands in all. What a machine does by itself is none of them.
+     * Returns the hours of hands in all stages of the work. What a machine does by itself is none of them; nor are
+     * {@linkplain #ownStepHours() steps of one's own}.
      *
      * @return the hours
      */
     public Estimate<Time> workingHours() {
         return numbers.hours();
+    }
+
+    /**
+     * Returns the hours of hands on the steps of one's own, as the order states them. They are none of
+     * {@link #workingHours()}, and have no band.
+     *
+     * @return the hours, zero where the order has no such step
+     */
+    public Amount<Time> ownStepHours() {
+        return Kinds.TIME.ofSi(
+                order.steps().stream().mapToDouble(step -> step.hands().si()).sum(), "h");
     }
 
     /**

@@ -116,6 +116,7 @@ final class PlanNotices {
         }
         notices.room();
         notices.schedule();
+        notices.ownSteps();
         notices.basis();
         notices.unused();
         List<Notice> all = new ArrayList<>(notices.warnings);
@@ -258,7 +259,7 @@ final class PlanNotices {
             return;
         }
         Optional<LocalDate> formed = plan.schedule().steps().stream()
-                .filter(step -> step.name().startsWith("form"))
+                .filter(step -> !step.isOwn() && step.name().startsWith("form"))
                 .findFirst()
                 .flatMap(Schedule.Step::start);
         if (formed.isEmpty()) {
@@ -1037,6 +1038,33 @@ final class PlanNotices {
         }
         if (order.due().isEmpty()) {
             note("order.no-date", "order: it has no date, so the days are counted but not dated.");
+        }
+    }
+
+    /** Reports what waits longer than it may for a step of one's own. */
+    private void ownSteps() {
+        if (order.steps().isEmpty()) {
+            return;
+        }
+        List<Schedule.WaitsForStep> all = plan.schedule().waitsForSteps();
+        if (!all.isEmpty()) {
+            Schedule.WaitsForStep one = all.get(0);
+            double days = one.waits().toMinutes() / 1440.0;
+            double most = one.most().toMinutes() / 1440.0;
+            warn(
+                    "schedule.waits-for-step",
+                    "schedule: after " + one.first() + " it is " + Digits.three(days) + " days to " + one.next()
+                            + ", with a step of your own between; " + Digits.three(most)
+                            + " days is the most it keeps. Put the step after a stage that can wait, or let it go on"
+                            + " beside the work with both after and before.",
+                    "first",
+                    one.first(),
+                    "next",
+                    one.next(),
+                    "days",
+                    days,
+                    "most",
+                    most);
         }
     }
 

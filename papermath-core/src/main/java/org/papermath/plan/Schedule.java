@@ -8,7 +8,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -31,7 +31,7 @@ import org.papermath.schedule.Workload;
  * Immutable.
  *
  * <p>The days are counted back from the date of the order, everything as late as it can be; without a date they are counted
- * from a Monday, and not dated. Hands and machines work in the {@linkplain org.papermath.order.Studio#workingTime() working
+ * from a Monday, and not dated. Steps of one's own ({@link org.papermath.order.OwnStep}) stand among the stages of the work. Hands and machines work in the {@linkplain org.papermath.order.Studio#workingTime() working
  * time}; soaking, drying and curing go on day and night. Stuff is formed before it is older than {@code stock.keeps}, and
  * sheets are laid to dry before they lay wet for {@code schedule.wet-sheets}, wherever the days allow it;
  * {@link Timetable#brokenWaits()} tells where not. Where it is not known how long the sheets dry, what comes after it is
@@ -54,11 +54,18 @@ public final class Schedule {
     private final Lazy<Timetable> known;
 
     private final Lazy<List<Step>> steps;
+    private final Lazy<List<WaitsForStep>> waitsForSteps;
+
+    /** What waits longer than it may, since a step of one's own lies between. */
+    record WaitsForStep(String first, String next, Duration waits, Duration most) {}
 
     /** One step. */
     public sealed interface Step permits PlannedStep {
         /** {@return the step} */
         String name();
+
+        /** {@return whether it is a step of one's own} */
+        boolean isOwn();
 
         /** {@return calendar days from its first to its last, both of them counted, if they are known} */
         OptionalInt days();
@@ -74,7 +81,7 @@ public final class Schedule {
     }
 
     /** A step that was counted. */
-    record PlannedStep(String name, OptionalInt days, Optional<LocalDate> start, Optional<LocalDate> end)
+    record PlannedStep(String name, boolean isOwn, OptionalInt days, Optional<LocalDate> start, Optional<LocalDate> end)
             implements Step {
         @Override
         public String inDays() {
@@ -110,6 +117,7 @@ public final class Schedule {
                 ? timetable()
                 : placed(source.work(source.tasks(false)), source.order().due().orElse(null)));
         steps = new Lazy<>(() -> steps(tasks));
+        waitsForSteps = new Lazy<>(() -> waitsForSteps(tasks));
     }
 
     static Schedule of(PlainNumbers in, List<BatchPlan> batches, List<PiecePlan> pieces, TasksOfPlan tasks) {
@@ -186,11 +194,9 @@ public final class Schedule {
 
     private List<Step> steps(TasksOfPlan tasks) {
         if (placed == null) {
-            return tasks.steps().values().stream()
-                    .distinct()
-                    .sorted()
-                    .<Step>map(step ->
-                            new PlannedStep(tasks.words(step), OptionalInt.empty(), Optional.empty(), Optional.empty()))
+            return tasks.inOrder().stream()
+                    .<Step>map(step -> new PlannedStep(
+                            tasks.words(step), step.isOwn(), OptionalInt.empty(), Optional.empty(), Optional.empty()))
                     .toList();
         }
         Timetable timetable = timetable();
@@ -204,6 +210,7 @@ public final class Schedule {
                     .anyMatch(phase -> phase.likely().isEmpty());
             found.add(new PlannedStep(
                     tasks.words(step),
+                    step.isOwn(),
                     open
                             ? OptionalInt.empty()
                             : OptionalInt.of(days(
@@ -214,10 +221,35 @@ public final class Schedule {
         return List.copyOf(found);
     }
 
+    private List<WaitsForStep> waitsForSteps(TasksOfPlan tasks) {
+        if (placed == null || source.order().steps().isEmpty()) {
+            return List.of();
+        }
+        Map<String, PlacedTask> byName = new LinkedHashMap<>();
+        known.get().tasks().forEach(one -> byName.put(one.task().name(), one));
+        List<WaitsForStep> found = new ArrayList<>();
+        for (TasksOfPlan.Overlong one : tasks.waitsForSteps()) {
+            Duration waits = Duration.between(
+                    Objects.requireNonNull(byName.get(one.first())).finish().orElseThrow(),
+                    Objects.requireNonNull(byName.get(one.next())).start().orElseThrow());
+            if (waits.compareTo(one.most()) > 0) {
+                found.add(new WaitsForStep(one.first(), one.next(), waits, one.most()));
+            }
+        }
+        found.sort(Comparator.comparing(WaitsForStep::waits).reversed());
+        return List.copyOf(found);
+    }
+
+    /** What waits longer than it may for a step of one's own, the longest first. */
+    List<WaitsForStep> waitsForSteps() {
+        return waitsForSteps.get();
+    }
+
     private static Map<TasksOfPlan.Step, List<PlacedTask>> bySteps(Timetable timetable, TasksOfPlan tasks) {
-        Map<TasksOfPlan.Step, List<PlacedTask>> bySteps = new EnumMap<>(TasksOfPlan.Step.class);
+        Map<TasksOfPlan.Step, List<PlacedTask>> bySteps = new LinkedHashMap<>();
+        tasks.inOrder().forEach(step -> bySteps.put(step, new ArrayList<>()));
         for (PlacedTask task : timetable.tasks()) {
-            bySteps.computeIfAbsent(tasks.steps().get(task.task().name()), key -> new ArrayList<>())
+            Objects.requireNonNull(bySteps.get(tasks.steps().get(task.task().name())))
                     .add(task);
         }
         return bySteps;

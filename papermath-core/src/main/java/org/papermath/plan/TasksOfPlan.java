@@ -3,9 +3,12 @@ package org.papermath.plan;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
@@ -21,9 +24,12 @@ import org.papermath.engine.Pressing;
 import org.papermath.engine.StageHours;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Scope;
+import org.papermath.order.OwnStep;
+import org.papermath.order.OwnStep.Stage;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.pulp.Additive;
+import org.papermath.quantity.Amount;
 import org.papermath.schedule.Phase;
 import org.papermath.schedule.Resource;
 import org.papermath.schedule.Task;
@@ -47,26 +53,59 @@ final class TasksOfPlan {
     /** Loads, posts or fillings in a row that are tasks of their own; of more, several make one task. */
     private static final int MOST_TASKS = 500;
 
-    /** The steps of the work, in their order. */
-    enum Step {
-        ORDER("order fibre and have it"),
-        SOAK("soak"),
-        COOK("cook and rinse"),
-        BEAT("beat and dose"),
-        FORM("form"),
-        DRY("dry"),
-        SIZE("size in the bath"),
-        AGAIN("dry again"),
-        CURE("let the size cure"),
-        FINISH("sort and finish"),
-        CONDITION("condition under weight"),
-        PACK("count and pack");
+    private static final List<Stage> STAGES = List.of(Stage.values());
 
-        final String words;
+    private static int at(Stage stage) {
+        return STAGES.indexOf(stage);
+    }
 
-        Step(String words) {
-            this.words = words;
+    /** What the stages of the work are called in the days. */
+    private static final Map<Stage, String> WORDS = new EnumMap<>(Map.ofEntries(
+            Map.entry(Stage.FIBRE, "order fibre and have it"),
+            Map.entry(Stage.SOAK, "soak"),
+            Map.entry(Stage.COOK, "cook and rinse"),
+            Map.entry(Stage.BEAT, "beat and dose"),
+            Map.entry(Stage.FORM, "form"),
+            Map.entry(Stage.DRY, "dry"),
+            Map.entry(Stage.SIZE, "size in the bath"),
+            Map.entry(Stage.DRY_AGAIN, "dry again"),
+            Map.entry(Stage.CURE, "let the size cure"),
+            Map.entry(Stage.FINISH, "sort and finish"),
+            Map.entry(Stage.CONDITION, "condition under weight"),
+            Map.entry(Stage.PACK, "count and pack")));
+
+    /** A step of the days: of one's own, or else a stage of the work. */
+    record Step(Stage stage, @Nullable OwnStep own) {
+        static Step of(Stage stage) {
+            return new Step(stage, null);
         }
+
+        static Step of(OwnStep own) {
+            return new Step(own.before().or(own::after).orElseThrow(), own);
+        }
+
+        boolean isOwn() {
+            return own != null;
+        }
+
+        /** Where it stands among the steps. */
+        int place() {
+            return own == null ? 2 * at(stage) + 1 : 2 * from(own) + 2;
+        }
+    }
+
+    /** The last stage that is done before a step of one's own begins; -1 where none has to be. */
+    private static int from(OwnStep step) {
+        return step.after()
+                .map(TasksOfPlan::at)
+                .orElseGet(() -> at(step.before().orElseThrow()) - 1);
+    }
+
+    /** The first stage that waits for a step of one's own; one more than there are where none does. */
+    private static int to(OwnStep step) {
+        return step.before()
+                .map(TasksOfPlan::at)
+                .orElseGet(() -> at(step.after().orElseThrow()) + 1);
     }
 
     /** How far low and high lie from what is likely. */
@@ -131,11 +170,25 @@ final class TasksOfPlan {
     /** How much is asked of a timetable. */
     enum Strictness {
         /** Nothing is made long before it is needed, nor waits too long. */
-        HELD_BACK,
+        HELD_BACK(true, true, true),
         /** Nothing waits too long. */
-        WAITS,
+        WAITS(false, true, true),
+        /** Nothing is made long before it is needed, and what waits too long waits for a step of one's own. */
+        HELD_BACK_BUT_FOR_STEPS(true, true, false),
+        /** What waits too long waits for a step of one's own. */
+        WAITS_BUT_FOR_STEPS(false, true, false),
         /** One after the other. */
-        ORDER
+        ORDER(false, false, false);
+
+        private final boolean heldBack;
+        private final boolean waits;
+        private final boolean waitsForSteps;
+
+        Strictness(boolean heldBack, boolean waits, boolean waitsForSteps) {
+            this.heldBack = heldBack;
+            this.waits = waits;
+            this.waitsForSteps = waitsForSteps;
+        }
     }
 
     List<Task> tasks(Strictness strictness) {
@@ -143,18 +196,36 @@ final class TasksOfPlan {
         tasks.forEach((name, task) -> {
             Task.Builder built = task.toBuilder();
             for (After one : waits.getOrDefault(name, List.of())) {
-                if (strictness == Strictness.ORDER) {
-                    built.after(one.task);
-                } else {
+                if (strictness.waits && (strictness.waitsForSteps || !isParted(one.task, name))) {
                     built.after(one.task, Duration.ZERO, one.most);
+                } else {
+                    built.after(one.task);
                 }
             }
-            if (strictness == Strictness.HELD_BACK) {
-                heldBack.getOrDefault(name, List.of()).forEach(built::after);
+            if (strictness.heldBack) {
+                heldBack.getOrDefault(name, List.of()).stream()
+                        .filter(until -> !isHeldOpen(name, until))
+                        .forEach(built::after);
             }
             all.add(built.build());
         });
         return all;
+    }
+
+    private int stageOf(String task) {
+        Step step = Objects.requireNonNull(steps.get(task));
+        return at(step.stage());
+    }
+
+    /** Whether a step of one's own lies between two tasks. */
+    private boolean isParted(String before, String after) {
+        return in.order().steps().stream()
+                .anyMatch(step -> stageOf(before) <= from(step) && stageOf(after) >= to(step));
+    }
+
+    /** Whether a step of one's own waits for the one and the other may wait for the step: then the one cannot wait for it. */
+    private boolean isHeldOpen(String task, String until) {
+        return in.order().steps().stream().anyMatch(step -> stageOf(task) <= from(step) && stageOf(until) > from(step));
     }
 
     /** What a task waits for, and not too long. */
@@ -165,13 +236,29 @@ final class TasksOfPlan {
         return lastFormed;
     }
 
+    /** The steps there are, as they follow one another. */
+    List<Step> inOrder() {
+        return steps.values().stream()
+                .distinct()
+                .sorted(Comparator.comparingInt(Step::place))
+                .toList();
+    }
+
     /** The step each task belongs to. */
     Map<String, Step> steps() {
         return steps;
     }
 
+    private static String words(Stage stage) {
+        return Objects.requireNonNull(WORDS.get(stage));
+    }
+
     String words(Step step) {
-        return step == Step.FORM && in.studio().press().isPresent() ? "form and press" : step.words;
+        OwnStep own = step.own();
+        if (own != null) {
+            return own.name();
+        }
+        return step.stage() == Stage.FORM && in.studio().press().isPresent() ? "form and press" : words(step.stage());
     }
 
     /** What the studio has of everything that is held. */
@@ -217,7 +304,7 @@ final class TasksOfPlan {
         boolean buys =
                 batches.stream().anyMatch(batch -> batch.fibre().asBought().si() > 0);
         if (buys) {
-            fibre.add(waiting(Step.ORDER, "have the fibre", "order it", seconds("schedule.delivery"), List.of()));
+            fibre.add(waiting(Stage.FIBRE, "have the fibre", "order it", seconds("schedule.delivery"), List.of()));
         }
         List<String> packed = new ArrayList<>();
         for (int b = 0; b < batches.size(); b++) {
@@ -231,10 +318,100 @@ final class TasksOfPlan {
                                         Math.round(seconds("schedule.finish") / 86_400 * longest.toMinutes())),
                                 Spread.NONE)
                         .breakable());
-        if (due != null) {
+        boolean last = in.order().steps().stream().noneMatch(step -> from(step) == at(Stage.PACK));
+        if (due != null && last) {
             pack.dueBy(due);
         }
-        add(Step.PACK, pack);
+        add(Stage.PACK, pack);
+        ownSteps();
+    }
+
+    /** Puts the steps of one's own among the stages of the work. */
+    private void ownSteps() {
+        List<OwnStep> own = in.order().steps();
+        if (own.isEmpty()) {
+            return;
+        }
+        Map<OwnStep, String> named = new LinkedHashMap<>();
+        for (OwnStep step : own) {
+            String name = step.name();
+            while (tasks.containsKey(prefix + name) || named.containsValue(prefix + name)) {
+                name += ", own step";
+            }
+            named.put(step, prefix + name);
+        }
+        Map<String, Task.Builder> waiting = new LinkedHashMap<>();
+        tasks.forEach((name, task) -> waiting.put(name, task.toBuilder()));
+        named.forEach((step, name) -> {
+            Task.Builder task = Task.of(name).priority(priority);
+            phases(step).forEach(task::phase);
+            waiting.forEach((other, built) -> {
+                if (stageOf(other) <= from(step)) {
+                    task.after(other);
+                }
+                if (stageOf(other) >= to(step)) {
+                    built.after(name);
+                }
+            });
+            @Nullable String before = null;
+            for (OwnStep earlier : own) {
+                if (earlier.equals(step)) {
+                    break;
+                }
+                before = from(earlier) == from(step) && to(earlier) == to(step) ? named.get(earlier) : before;
+            }
+            if (before != null) {
+                task.after(before);
+            }
+            own.stream()
+                    .filter(other -> to(other) <= from(step))
+                    .map(named::get)
+                    .forEach(task::after);
+            if (due != null && from(step) == at(Stage.PACK)) {
+                task.dueBy(due);
+            }
+            tasks.put(name, task.build());
+        });
+        waiting.forEach((name, built) -> tasks.put(name, built.build()));
+        named.forEach((step, name) -> steps.put(name, Step.of(step)));
+    }
+
+    /** Hands, and then the waiting; of working days each is as long as the longest. */
+    private List<Phase> phases(OwnStep step) {
+        List<Phase> phases = new ArrayList<>();
+        if (step.hands().si() > 0) {
+            phases.add(hands(
+                    step.waits().si() > 0 ? "see to it" : step.name(),
+                    time(step.hands().si()),
+                    Spread.NONE));
+        }
+        if (step.waits().si() > 0) {
+            double likely = waited(step, step.waits());
+            Phase wait = Phase.waiting("wait", time(likely));
+            if (step.waitsAtLeast().isPresent()) {
+                wait = wait.between(
+                        time(waited(step, step.waitsAtLeast().orElseThrow())),
+                        time(waited(step, step.waitsAtMost().orElseThrow())));
+            }
+            phases.add(step.isInWorkingDays() ? wait.pausing() : wait);
+        }
+        return phases;
+    }
+
+    private double waited(OwnStep step, Amount<Time> time) {
+        return step.isInWorkingDays() ? time.in("d") * longest.toSeconds() : time.si();
+    }
+
+    /** Something that waits longer than it may, because of a step of one's own between. */
+    record Overlong(String first, String next, Duration most) {}
+
+    /** What has to wait for a step of one's own in between, and how long it may. */
+    List<Overlong> waitsForSteps() {
+        List<Overlong> all = new ArrayList<>();
+        waits.forEach((name, before) -> before.stream()
+                .filter(one -> isParted(one.task, name))
+                .forEach(one -> all.add(new Overlong(one.task, name, one.most))));
+        return all;
     }
 
     /** Soaks, cooks and beats for a batch, and for those that share its stuff; returns the tasks its stock waits for. */
@@ -250,12 +427,12 @@ final class TasksOfPlan {
         List<String> loads = new ArrayList<>();
         int at = in.beatenAt(b);
         if (at == b) {
-            String soak = waiting(Step.SOAK, "soak " + name, "put to soak", set.soakTime(), fibre);
+            String soak = waiting(Stage.SOAK, "soak " + name, "put to soak", set.soakTime(), fibre);
             List<String> ready = new ArrayList<>(List.of(soak));
             for (int pot = 0; pot < set.whole().pots().size(); pot++) {
                 String of = numbered("cook " + name, pot, set.whole().pots().size());
                 add(
-                        Step.COOK,
+                        Stage.COOK,
                         task(of, List.of(soak), "hands")
                                 .phase(hands("fill the pot", time(hours.pot() / 2), hands)
                                         .holding(POT, 1))
@@ -284,7 +461,7 @@ final class TasksOfPlan {
                         one.phase(machine("beat", time(count * run.time())).holding(BEATER, 1));
                     }
                     add(
-                            Step.BEAT,
+                            Stage.BEAT,
                             one.phase(hands(
                                             "empty the beater",
                                             time(count
@@ -306,7 +483,7 @@ final class TasksOfPlan {
             return loads;
         }
         String dose = "dose " + name;
-        add(Step.BEAT, task(dose, loads, "hands").phase(hands("dose", time(hours.additives()), hands)));
+        add(Stage.BEAT, task(dose, loads, "hands").phase(hands("dose", time(hours.additives()), hands)));
         return List.of(prefix + dose);
     }
 
@@ -334,7 +511,7 @@ final class TasksOfPlan {
                     .phase(hands("charge the vat", time(charging), hands).holding(VAT, 1));
             // The vat is filled from the first of the loads; the others may follow while it is worked.
             stuff.stream().limit(loadsFor(1, posts, stuff.size())).forEach(load -> after(prefix + of, load, keeps));
-            add(Step.FORM, one);
+            add(Stage.FORM, one);
             vat = List.of(prefix + of);
         }
         int done = 0;
@@ -397,7 +574,7 @@ final class TasksOfPlan {
                 one.after(formed.get(i - atOnce).done);
             }
             one.phase(felts(hands("form", time(part * hours.form()), pace).holding(VAT, 1), post));
-            add(Step.FORM, one);
+            add(Stage.FORM, one);
             before = List.of(prefix + form);
             String last = form;
             if (press != null || part * hours.press() > 0) {
@@ -413,7 +590,7 @@ final class TasksOfPlan {
                             hands(press == null ? "part" : "press again and part", time(part * hours.press()), hand),
                             post));
                 }
-                add(Step.FORM, pressed);
+                add(Stage.FORM, pressed);
             }
             formed.add(new Post(
                     prefix + form,
@@ -495,12 +672,12 @@ final class TasksOfPlan {
         DryingPlan plan = piece.dryingStage().optional().orElse(null);
         double time = plan == null ? Double.NaN : plan.left().si();
         Spread spread = plan == null ? Spread.NONE : Spread.of(plan.time());
-        return laid(Step.DRY, "dry " + piece.name(), p, formed, hours.dry(), hand, time, spread, true);
+        return laid(Stage.DRY, "dry " + piece.name(), p, formed, hours.dry(), hand, time, spread, true);
     }
 
     /** Lays sheets to dry, lot by lot, and takes them out. */
     private List<Post> laid(
-            Step step,
+            Stage step,
             String what,
             int p,
             List<Post> formed,
@@ -531,7 +708,7 @@ final class TasksOfPlan {
                     : Math.max(1, Math.min(dryer.capacity(), (int) Math.ceil(lot.items / set.inLayer() - 1e-9)));
             Duration load = time(handling * lot.items / all / 2);
             one.phase(places(hands("lay to dry", load, hand), dryer, places));
-            one.phase(places(waiting(step.words, lot.rounds * time, spread), dryer, places));
+            one.phase(places(waiting(words(step), lot.rounds * time, spread), dryer, places));
             one.phase(places(hands("take out", load, hand), dryer, places));
             add(step, one);
             dried.add(new Post(prefix + of, prefix + of, lot.items, 0));
@@ -584,15 +761,15 @@ final class TasksOfPlan {
         String name = piece.name();
         List<Post> dry = dried;
         if (piece.sizingStage().isDone()) {
-            Stage<Estimate<Time>> again = piece.sizing().dryAgain();
+            var again = piece.sizing().dryAgain();
             double time = again.map(one -> in.engine()
                             .piece(p)
                             .drying()
                             .stay(one.likely().si(), in.engine().likely()))
                     .orElse(Double.NaN);
-            List<Post> sized = each(Step.SIZE, "size " + name, dried, hours.size(), hand);
+            List<Post> sized = each(Stage.SIZE, "size " + name, dried, hours.size(), hand);
             dry = laid(
-                    Step.AGAIN,
+                    Stage.DRY_AGAIN,
                     "dry " + name + " again",
                     p,
                     sized,
@@ -602,15 +779,15 @@ final class TasksOfPlan {
                     again.map(Spread::of).orElse(Spread.NONE),
                     false);
         }
-        List<Post> sorted = each(Step.FINISH, "sort and finish " + name, dry, hours.finish(), hand);
+        List<Post> sorted = each(Stage.FINISH, "sort and finish " + name, dry, hours.finish(), hand);
         Recipe recipe = batches.get(in.engine().piece(p).batch()).recipe();
         if (recipe.sizeBath().isPresent()
                 || recipe.additives().stream()
                         .anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.INTERNAL_SIZE)) {
-            packed.add(waiting(Step.CURE, "cure " + name, "lay by", seconds("schedule.size-cure"), done(dry)));
+            packed.add(waiting(Stage.CURE, "cure " + name, "lay by", seconds("schedule.size-cure"), done(dry)));
         }
         packed.add(waiting(
-                Step.CONDITION, "condition " + name, "put under weight", seconds("schedule.condition"), done(sorted)));
+                Stage.CONDITION, "condition " + name, "put under weight", seconds("schedule.condition"), done(sorted)));
     }
 
     private static List<String> done(List<Post> posts) {
@@ -618,7 +795,7 @@ final class TasksOfPlan {
     }
 
     /** Hands on each lot when it is dry. */
-    private List<Post> each(Step step, String what, List<Post> dried, double time, Spread hand) {
+    private List<Post> each(Stage step, String what, List<Post> dried, double time, Spread hand) {
         double all = dried.stream().mapToDouble(Post::items).sum();
         List<Post> after = new ArrayList<>();
         for (int i = 0; i < dried.size(); i++) {
@@ -626,7 +803,7 @@ final class TasksOfPlan {
             String of = numbered(what, i, dried.size());
             add(
                     step,
-                    task(of, List.of(lot.done), "hands").phase(hands(step.words, time(time * lot.items / all), hand)));
+                    task(of, List.of(lot.done), "hands").phase(hands(words(step), time(time * lot.items / all), hand)));
             after.add(new Post(prefix + of, prefix + of, lot.items, 0));
         }
         return after;
@@ -647,19 +824,19 @@ final class TasksOfPlan {
         waits.computeIfAbsent(task, key -> new ArrayList<>()).add(new After(other, most));
     }
 
-    private void add(Step step, Task.Builder task) {
+    private void add(Stage step, Task.Builder task) {
         Task built = task.build();
         tasks.put(built.name(), built);
-        steps.put(built.name(), step);
+        steps.put(built.name(), Step.of(step));
     }
 
     /** Waiting that somebody begins in working time. */
-    private String waiting(Step step, String name, String begin, double seconds, List<String> after) {
+    private String waiting(Stage step, String name, String begin, double seconds, List<String> after) {
         add(
                 step,
                 task(name, after, null)
                         .phase(Phase.handsOn(begin, Duration.ofMinutes(1)))
-                        .phase(Phase.waiting(step.words, time(seconds))));
+                        .phase(Phase.waiting(words(step), time(seconds))));
         return prefix + name;
     }
 

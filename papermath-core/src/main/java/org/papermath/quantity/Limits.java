@@ -67,6 +67,9 @@ public final class Limits {
     /** Moulds that are alike and worked in turn. */
     public static final Count MOULDS_IN_TURN = new SetCount(1, 20);
 
+    /** Steps of one's own in an order. */
+    public static final Count STEPS = new SetCount(0, 100);
+
     /** Columns of a histogram. */
     public static final Count HISTOGRAM = new SetCount(1, 100);
 
@@ -195,6 +198,12 @@ public final class Limits {
 
     /** The working hours of a day. */
     public static final Range<Time> WORKING_DAY = range(Kinds.TIME, 0.5, "h", 24, "h");
+
+    /** Hands on a step of one's own: up to half a year of working days. */
+    public static final Range<Time> STEP_HANDS = range(Kinds.TIME, 0, "h", 1000, "h");
+
+    /** The waiting of a step of one's own: up to two years. */
+    public static final Range<Time> STEP_WAITS = range(Kinds.TIME, 0, "d", 730, "d");
 
     /** The temperature of air. */
     public static final Range<Temperature> AIR_TEMPERATURE = range(Kinds.TEMPERATURE, 0, "Cel", 60, "Cel");

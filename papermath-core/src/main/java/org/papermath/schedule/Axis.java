@@ -69,7 +69,7 @@ final class Axis {
             return Minutes.NEVER;
         }
         boolean unknown = takes < 0;
-        if (takes == 0 || (what.kind() == Phase.Kind.WAITING)) {
+        if (takes == 0 || (what.kind() == Phase.Kind.WAITING && !what.isInWorkingTime())) {
             end = unknown ? Minutes.NEVER : place + takes;
             return place;
         }

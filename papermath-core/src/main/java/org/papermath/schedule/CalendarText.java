@@ -66,7 +66,7 @@ final class CalendarText {
             line("CATEGORIES:" + escaped(task.group()));
         }
         // Waiting keeps nobody busy.
-        line("TRANSP:" + (phase.isInWorkingTime() ? "OPAQUE" : "TRANSPARENT"));
+        line("TRANSP:" + (phase.isInWorkingTime() && phase.kind() != Phase.Kind.WAITING ? "OPAQUE" : "TRANSPARENT"));
         line("END:VEVENT");
     }
 

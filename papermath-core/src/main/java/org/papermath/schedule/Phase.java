@@ -26,7 +26,8 @@ import org.papermath.quantity.Refused;
  *       {@linkplain #breakable() may be broken}, and otherwise begins and ends on one day.
  *   <li>A machine that is watched goes on like work by hand; one that runs {@linkplain #unattended() unattended} begins
  *       in working time, since somebody starts it, and then runs on day and night.
- *   <li>Waiting begins as soon as what is before it is done and goes on day and night.
+ *   <li>Waiting begins as soon as what is before it is done and goes on day and night; what {@linkplain #pausing() pauses}
+ *       goes on in working time only.
  * </ul>
  *
  * <p>What a phase holds it holds from its start to its finish, breaks and nights between them too; what the phase after it
@@ -60,6 +61,7 @@ public final class Phase {
     private final @Nullable Duration high;
     private final boolean unattended;
     private final boolean breakable;
+    private final boolean pausing;
     private final Map<String, Integer> held;
 
     private Phase(
@@ -70,6 +72,7 @@ public final class Phase {
             @Nullable Duration high,
             boolean unattended,
             boolean breakable,
+            boolean pausing,
             Map<String, Integer> held) {
         this.name = name;
         this.kind = kind;
@@ -78,6 +81,7 @@ public final class Phase {
         this.high = high;
         this.unattended = unattended;
         this.breakable = breakable;
+        this.pausing = pausing;
         this.held = held;
     }
 
@@ -86,7 +90,7 @@ public final class Phase {
         if (likely != null && likely.isNegative()) {
             throw duration(called, likely, "must be 0 or more");
         }
-        return new Phase(called, kind, likely, likely, likely, false, false, Map.of());
+        return new Phase(called, kind, likely, likely, likely, false, false, false, Map.of());
     }
 
     private static Refused duration(String name, Duration given, String wanted) {
@@ -200,7 +204,7 @@ public final class Phase {
         if (longest.compareTo(middle) < 0) {
             throw duration(name, longest, "the high end must be at least " + words(middle));
         }
-        return new Phase(name, kind, likely, shortest, longest, unattended, breakable, held);
+        return new Phase(name, kind, likely, shortest, longest, unattended, breakable, pausing, held);
     }
 
     /**
@@ -224,7 +228,7 @@ public final class Phase {
         }
         Map<String, Integer> more = new LinkedHashMap<>(held);
         more.merge(Names.check(resource, "resource"), count, Math::addExact);
-        return new Phase(name, kind, likely, low, high, unattended, breakable, more);
+        return new Phase(name, kind, likely, low, high, unattended, breakable, pausing, more);
     }
 
     /**
@@ -242,7 +246,7 @@ public final class Phase {
                     "of",
                     name);
         }
-        return new Phase(name, kind, likely, low, high, true, breakable, held);
+        return new Phase(name, kind, likely, low, high, true, breakable, pausing, held);
     }
 
     /**
@@ -251,7 +255,25 @@ public final class Phase {
      * @return the phase; the same where time passes or a machine runs on by itself, which nothing breaks
      */
     public Phase breakable() {
-        return new Phase(name, kind, likely, low, high, unattended, true, held);
+        return new Phase(name, kind, likely, low, high, unattended, true, pausing, held);
+    }
+
+    /**
+     * Lets the waiting pause at night and on days off: for people elsewhere who keep the same hours.
+     *
+     * @return the phase
+     * @throws Refused if it is no waiting
+     */
+    public Phase pausing() {
+        if (kind != Kind.WAITING) {
+            throw Refused.of(
+                    "schedule.not-waiting",
+                    name + ": only waiting can pause, and this is " + kind.words()
+                            + ". Work by hand and a machine that is watched go on in working time as they are.",
+                    "of",
+                    name);
+        }
+        return new Phase(name, kind, likely, low, high, unattended, true, true, held);
     }
 
     /**
@@ -318,6 +340,15 @@ public final class Phase {
     }
 
     /**
+     * Returns whether it is waiting that goes on in working time only.
+     *
+     * @return whether it is
+     */
+    public boolean isPausing() {
+        return pausing;
+    }
+
+    /**
      * Returns what it holds from start to finish.
      *
      * @return an unmodifiable map of counts by the name of the resource, in the order given
@@ -328,7 +359,7 @@ public final class Phase {
 
     /** Whether it goes on in working time only. */
     boolean isInWorkingTime() {
-        return kind == Kind.HANDS_ON || (kind == Kind.MACHINE && !unattended);
+        return kind == Kind.HANDS_ON || (kind == Kind.MACHINE && !unattended) || pausing;
     }
 
     /** In whole minutes; -1 if not known. */
@@ -343,7 +374,8 @@ public final class Phase {
                 .append(", ")
                 .append(likely == null ? "not known how long" : words(likely))
                 .append(' ')
-                .append(kind.words());
+                .append(kind.words())
+                .append(pausing ? " in working time" : "");
         String before = ", holds ";
         for (Map.Entry<String, Integer> one : held.entrySet()) {
             text.append(before).append(one.getValue()).append(' ').append(one.getKey());

@@ -3,6 +3,7 @@ package org.papermath.cost;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.papermath.cost.CostSample.EUR;
+import static org.papermath.quantity.Amounts.days;
 import static org.papermath.quantity.Amounts.hours;
 import static org.papermath.quantity.Amounts.kilograms;
 import static org.papermath.quantity.Amounts.mm;
@@ -14,6 +15,7 @@ import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.papermath.fibre.Fibres;
 import org.papermath.order.Order;
+import org.papermath.order.OwnStep;
 import org.papermath.order.Studio;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.ClassDay;
@@ -67,6 +69,25 @@ class CostingTest {
         }
         assertThat(COSTING.rejects()).isEqualTo(sum(COSTING.pieces(), Costing.OfPiece::inRejects));
         assertThat(COSTING.rejects().sign()).isPositive();
+    }
+
+    @Test
+    void handsOnStepsOfOnesOwnAreALineOfTheirOwn() {
+        Order order = CostSample.order(60, 40)
+                .withStep(OwnStep.of("print elsewhere")
+                        .hands(hours(3))
+                        .waits(days(6))
+                        .after(OwnStep.Stage.CONDITION)
+                        .build());
+        Costing without = Costing.of(MakingPlan.of(CostSample.order(60, 40), CostSample.studio()), COSTING.prices());
+        Costing with = Costing.of(MakingPlan.of(order, CostSample.studio()), COSTING.prices());
+        Costing.Line line = line(with, "hands on steps of your own");
+        assertThat(line.cost()).isEqualTo(COSTING.prices().hands().orElseThrow().costOf(hours(3)));
+        assertThat(line.fixed()).isEqualTo(line.cost());
+        assertThat(without.lines()).extracting(Costing.Line::what).doesNotContain("hands on steps of your own");
+        assertThat(sum(with.pieces(), piece -> piece.cost().likely()))
+                .isEqualTo(with.cost().likely());
+        assertThat(with.cost().likely().minus(without.cost().likely())).isGreaterThanOrEqualTo(line.cost());
     }
 
     /** Each line is worked out again by hand from what the plan says. */

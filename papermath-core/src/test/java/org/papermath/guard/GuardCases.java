@@ -2,6 +2,7 @@ package org.papermath.guard;
 
 import static org.papermath.quantity.Amounts.celsius;
 import static org.papermath.quantity.Amounts.cubicMetres;
+import static org.papermath.quantity.Amounts.days;
 import static org.papermath.quantity.Amounts.grams;
 import static org.papermath.quantity.Amounts.hours;
 import static org.papermath.quantity.Amounts.kilograms;
@@ -39,6 +40,7 @@ import org.papermath.mail.MailLimits;
 import org.papermath.mould.Deckle;
 import org.papermath.mould.Mould;
 import org.papermath.order.Order;
+import org.papermath.order.OwnStep;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
@@ -781,6 +783,16 @@ final class GuardCases {
             }
             return MakingPlan.of(order.build(), full().build());
         });
+        cases.put(
+                "a-step-of-its-own",
+                () -> MakingPlan.of(
+                        order(Furnish.of(Fibres.COTTON_RAG), cards().build())
+                                .withStep(OwnStep.of("show the stuff")
+                                        .hands(hours(1))
+                                        .waits(days(30))
+                                        .after(OwnStep.Stage.BEAT)
+                                        .build()),
+                        full().build()));
         cases.put("kozo", () -> MakingPlan.of(order(Furnish.of(Fibres.KOZO), cards().build()), full().build()));
         cases.put(
                 "without-bands",

@@ -182,6 +182,10 @@ public final class FaultCodes {
             "recipe.doses",
             "recipe.state-twice",
             "piece.clash",
+            "step.band",
+            "step.no-time",
+            "step.place",
+            "step.working-days",
             "record.count",
             // money, prices and what is offered at them
             "money.currency",

@@ -199,6 +199,11 @@ final class FaultTable {
                 "recipe.doses",
                 "recipe.state-twice",
                 "piece.clash",
+                "step.band",
+                "step.no-place",
+                "step.no-time",
+                "step.place",
+                "step.working-days",
                 "record.count");
         ofLibrary(
                 all,

@@ -134,6 +134,11 @@ final class Concert {
                  "style": "side seam", "inserts": 2, "clearance": "6 mm", "mailedIn": "United States"},
                 {"name": "poster", "count": 5, "recipe": "reed", "size": ["300 mm", "400 mm"],
                  "sample": {"size": ["100 mm", "100 mm"], "mass": "1.3 g", "caliper": "0.25 mm"}}
+              ],
+              "steps": [
+                {"name": "bring it", "hands": "1.5 h", "waits": "3 d", "after": "pack"},
+                {"name": "approve the proof", "waits": "4 d", "waitsAtLeast": "2 d", "waitsAtMost": "7 d",
+                 "inWorkingDays": true, "after": "fibre", "before": "soak"}
               ]
             }
             """;

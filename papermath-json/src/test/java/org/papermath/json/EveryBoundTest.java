@@ -33,6 +33,7 @@ import org.papermath.format.FormatSystem;
 import org.papermath.mould.Deckle;
 import org.papermath.mould.Mould;
 import org.papermath.order.Order;
+import org.papermath.order.OwnStep;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
@@ -455,6 +456,28 @@ class EveryBoundTest {
                 new Measured<>(
                         "WORKING_DAY", Limits.WORKING_DAY, "studio", "\"7 h\"", "\"#\"", q -> studio().workingDay(q)),
                 new Measured<>(
+                        "STEP_HANDS",
+                        Limits.STEP_HANDS,
+                        "order",
+                        "1.5 h",
+                        "#",
+                        q -> OwnStep.of("s")
+                                .hands(q)
+                                .waits(Amounts.days(1))
+                                .after(OwnStep.Stage.PACK)
+                                .build()),
+                new Measured<>(
+                        "STEP_WAITS",
+                        Limits.STEP_WAITS,
+                        "order",
+                        "3 d",
+                        "#",
+                        q -> OwnStep.of("s")
+                                .hands(Amounts.hours(1))
+                                .waits(q)
+                                .after(OwnStep.Stage.PACK)
+                                .build()),
+                new Measured<>(
                         "AIR_TEMPERATURE",
                         Limits.AIR_TEMPERATURE,
                         "studio",
@@ -573,8 +596,8 @@ class EveryBoundTest {
 
     @Test
     void noBoundOfTheTableIsForgotten() {
-        Set<String> tried = new TreeSet<>(
-                Set.of("IN_ORDER", "OUTLINE_CORNERS", "PULLED", "FIRST_DAY", "LAST_DAY", "DRAWS", "HISTOGRAM"));
+        Set<String> tried = new TreeSet<>(Set.of(
+                "STEPS", "IN_ORDER", "OUTLINE_CORNERS", "PULLED", "FIRST_DAY", "LAST_DAY", "DRAWS", "HISTOGRAM"));
         counts().forEach(one -> tried.add(one.bound()));
         quantities().forEach(one -> tried.add(one.bound()));
         Set<String> all = new TreeSet<>();

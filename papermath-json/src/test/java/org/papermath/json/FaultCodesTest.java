@@ -110,6 +110,11 @@ class FaultCodesTest {
             builder.twice              | order  | "name": "poster"                 | "name": "seat card"
             format.unknown             | order  | ISO A5                           | ISO A55
             format.unclear             | order  | ISO A5                           | A6
+            step.band                  | order  | "waitsAtLeast": "2 d"            | "waitsAtLeast": "5 d"
+            step.no-place              | order  | "waits": "3 d", "after": "pack"  | "waits": "3 d"
+            step.no-time               | order  | "hands": "1.5 h", "waits": "3 d" | "hands": "0 h"
+            step.place                 | order  | "before": "soak"                 | "before": "fibre"
+            step.working-days          | order  | "waits": "4 d"                   | "waits": "96 h"
             mail.country               | order  | United States                    | Atlantis
             scope.name                 | order  | "name": "poster"                 | "name": "poster @ noon"
             quantity.range             | order  | 130 g/m2                         | -130 g/m2

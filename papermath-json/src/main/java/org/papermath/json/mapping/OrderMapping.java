@@ -16,9 +16,11 @@ import org.papermath.json.kit.ValueWriter;
 import org.papermath.json.kit.WholeDocuments;
 import org.papermath.json.tree.JsonValue;
 import org.papermath.order.Order;
+import org.papermath.order.OwnStep;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.quantity.Limits;
 
 /** An order, with its recipes and its studio. */
 public final class OrderMapping {
@@ -59,6 +61,8 @@ public final class OrderMapping {
         ReadResult<LocalDate> due = in.optional("due").date();
         ReadResult<Air> weighedIn = in.optional("weighedIn").object(AirMapping::read);
         ReadResult<Boolean> asListed = in.optional("asListed").flag();
+        ReadResult<List<OwnStep>> steps =
+                in.optional("steps").list(0, Limits.STEPS.most(), one -> one.object(OwnStepMapping::read));
         ReadResult<List<Piece>> pieces = in.required("pieces")
                 .list(1, CommonMembers.MANY, one -> one.object(piece -> PieceMapping.read(piece, known)));
         if (WholeDocuments.isCut(in.optional("pieces"))) {
@@ -74,6 +78,7 @@ public final class OrderMapping {
             }
             recipes.get().forEach(order::recipe);
             pieces.get().forEach(order::piece);
+            steps.orElse(List.of()).forEach(order::step);
             return order.build();
         });
     }
@@ -112,6 +117,10 @@ public final class OrderMapping {
                 .list(
                         CommonMembers.atMost(CommonMembers.MANY, order.pieces(), "pieces"),
                         (item, one) -> item.object(in -> PieceMapping.write(in, one)));
+        ValueWriter steps = out.member("steps");
+        if (!order.steps().isEmpty() || steps.keeps()) {
+            steps.list(order.steps(), (item, one) -> item.object(in -> OwnStepMapping.write(in, one)));
+        }
     }
 
     private static ReadResult<Recipe> recipe(ValueReader at, Names names) {

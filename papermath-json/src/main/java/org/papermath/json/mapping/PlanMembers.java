@@ -1,6 +1,7 @@
 package org.papermath.json.mapping;
 
 import static org.papermath.json.mapping.PlanFigures.COUNT;
+import static org.papermath.json.mapping.PlanFigures.FLAG;
 import static org.papermath.json.mapping.PlanFigures.NOTICES;
 import static org.papermath.json.mapping.PlanFigures.TEXT;
 import static org.papermath.json.mapping.PlanFigures.band;
@@ -36,6 +37,8 @@ public final class PlanMembers {
     private static final Members<Step> STEP = Members.<Step>of("A step.")
             .has("name", TEXT, Step::name)
             .says("What is done.", "soak")
+            .mayHave("own", FLAG, step -> Optional.of(step.isOwn()).filter(own -> own))
+            .says("Whether it is a step of your own. Only if it is.", true)
             .mayHave("days", COUNT, step -> boxed(step.days()))
             .says("How many days it takes. Only if it is known; drying may not be.", 1)
             .mayHave("start", TEXT, step -> step.start().map(LocalDate::toString))
@@ -108,7 +111,7 @@ public final class PlanMembers {
             .has("schedule", SCHEDULE, MakingPlan::schedule)
             .says("The days back from the day the parcel leaves.")
             .has("workingHours", band(Kinds.TIME), MakingPlan::workingHours)
-            .says("Hours of hands at work, in all.")
+            .says("Hours of hands at work, in all; without those on steps of your own.")
             .has("notices", NOTICES, MakingPlan::notices)
             .says("What the plan should not be read without.")
             .has("cautions", list(CAUTION), MakingPlan::cautions)

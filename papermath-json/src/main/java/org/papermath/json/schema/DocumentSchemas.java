@@ -11,6 +11,8 @@ import org.papermath.fibre.Fibre;
 import org.papermath.format.Format;
 import org.papermath.format.FormatSystem;
 import org.papermath.json.mapping.CommonMembers;
+import org.papermath.json.mapping.OwnStepMapping;
+import org.papermath.order.OwnStep;
 import org.papermath.order.Piece;
 import org.papermath.pulp.Additive;
 import org.papermath.quantity.Kinds;
@@ -74,7 +76,69 @@ public final class DocumentSchemas {
                 .required(
                         "pieces",
                         SchemaWords.list(1, CommonMembers.MANY, piece()),
-                        "What is ordered; no name twice. They are made in this order.");
+                        "What is ordered; no name twice. They are made in this order.")
+                .optional(
+                        "steps",
+                        SchemaWords.list(0, Limits.STEPS.most(), step()),
+                        "Steps of your own in the days of the work: printing elsewhere, a proof to be approved, the"
+                                + " way to the customer; no name twice. Those of one place follow one another.",
+                        OmittedMembers.is(List.of(), "the days are those of the work alone"));
+    }
+
+    private static SchemaObject step() {
+        OmittedMembers certain = OmittedMembers.then("the waiting is certain at this end");
+        return SchemaObject.object()
+                .meaning("A step of your own: hands, then waiting, at a place between the stages of the work.")
+                .required(
+                        "name",
+                        SchemaWords.text(),
+                        "What is done; without the signs [ ] and @.",
+                        "print the programmes")
+                .optional(
+                        "hands",
+                        SchemaWords.quantity(Kinds.TIME),
+                        "How long hands are on it, in working time; " + Limits.STEP_HANDS + ".",
+                        OmittedMembers.is("0 h", "it takes no hands"),
+                        "2 h")
+                .optional(
+                        "waits",
+                        SchemaWords.quantity(Kinds.TIME),
+                        "How long is waited after that, likely; " + Limits.STEP_WAITS + ".",
+                        OmittedMembers.is("0 d", "nothing is waited for"),
+                        "4 d")
+                .optional(
+                        "waitsAtLeast",
+                        SchemaWords.quantity(Kinds.TIME),
+                        "The waiting is shorter than this in one case of twenty; above 0, at most \"waits\".",
+                        certain,
+                        "2 d")
+                .optional(
+                        "waitsAtMost",
+                        SchemaWords.quantity(Kinds.TIME),
+                        "The waiting is longer than this in one case of twenty; at least \"waits\".",
+                        certain,
+                        "7 d")
+                .optional(
+                        "inWorkingDays",
+                        SchemaWords.flag(),
+                        "Whether the waiting goes on in the working time of the studio only; it is then told in"
+                                + " days, each as long as the longest working day.",
+                        OmittedMembers.is(false, "the waiting goes on day and night"),
+                        true)
+                .optional(
+                        "after",
+                        SchemaWords.words(OwnStepMapping.STAGES, OwnStep.Stage::words),
+                        "The stage the whole order is through before the step begins.",
+                        OmittedMembers.then("it begins when all that comes earlier than \"before\" is done"),
+                        "finish")
+                .optional(
+                        "before",
+                        SchemaWords.words(OwnStepMapping.STAGES, OwnStep.Stage::words),
+                        "The stage that waits for the step; later than \"after\".",
+                        OmittedMembers.then("all that comes later than \"after\" waits for it"),
+                        "pack")
+                .rule("if", Map.of("not", has("after")))
+                .rule("then", has("before"));
     }
 
     public static SchemaObject plan() {
