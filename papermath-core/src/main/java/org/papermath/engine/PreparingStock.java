@@ -3,8 +3,10 @@ package org.papermath.engine;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.Beating;
 import org.papermath.equation.BeatingLaw;
@@ -1062,6 +1064,16 @@ public final class PreparingStock {
                 fromStuff,
                 part,
                 alone ? null : whole(beaten, stockDensity, v));
+    }
+
+    /**
+     * Fibre, pots, soaking and loads for more of the same stuff: what several orders take of it together.
+     *
+     * @param ovenDry oven-dry fibre wanted, for all of them
+     * @param onHand what is on hand, for all of them
+     */
+    public Setting beatenTogether(Values v, double ovenDry, Map<Fibre, Amount<Mass>> onHand) {
+        return whole(beat(v, ovenDry, new int[times.length], new Shelf(onHand)), stockDensity(v), v);
     }
 
     /** What is beaten together, before it is divided. */

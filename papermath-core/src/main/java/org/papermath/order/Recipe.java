@@ -525,8 +525,14 @@ public final class Recipe {
         return Objects.requireNonNull(change, "change").apply(toBuilder()).build();
     }
 
-    /** Names what keeps another recipe from being beaten together with this; nothing where nothing does. */
-    String differsAsStuff(Recipe that) {
+    /**
+     * Names what keeps another recipe from being beaten together with this.
+     *
+     * @param that the other
+     * @return the first of furnish, beating time, drainability, cooking and consistency they differ in; empty text where they agree
+     */
+    public String differsAsStuff(Recipe that) {
+        Objects.requireNonNull(that, "that");
         if (!furnish.equals(that.furnish)) {
             return "furnish";
         }

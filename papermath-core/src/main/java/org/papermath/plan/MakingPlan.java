@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
@@ -387,8 +388,18 @@ public final class MakingPlan {
     }
 
     /** The work as one of several orders. */
-    TasksOfPlan tasks(String prefix, int priority, @Nullable LocalDateTime due, List<String> before) {
-        return reading.get().tasks(prefix, priority, due, before);
+    TasksOfPlan tasks(
+            String prefix,
+            int priority,
+            @Nullable LocalDateTime due,
+            List<String> before,
+            Map<String, SharedLoads> shared) {
+        return reading.get().tasks(prefix, priority, due, before, shared);
+    }
+
+    /** The plan in plain numbers. */
+    PlainNumbers plain() {
+        return plain;
     }
 
     /** Asks for the values the days rest on, without placing anything. */

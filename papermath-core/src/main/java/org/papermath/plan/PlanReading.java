@@ -2,6 +2,7 @@ package org.papermath.plan;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.papermath.engine.Engine;
@@ -29,7 +30,7 @@ final class PlanReading {
                 .toList();
         toBuy = new Lazy<>(() -> PlannedToBuy.of(batches));
         this.in = in;
-        tasks = new Lazy<>(() -> tasks("", 0, null, List.of()));
+        tasks = new Lazy<>(() -> tasks("", 0, null, List.of(), Map.of()));
         schedule = new Lazy<>(() -> Schedule.of(in, batches, pieces, tasks.get()));
         cautions = new Lazy<>(() -> new PlanCautions(in.studio(), in.engine(), in.settings(), batches, pieces).all());
     }
@@ -57,8 +58,13 @@ final class PlanReading {
     }
 
     /** The work as one of several orders. */
-    TasksOfPlan tasks(String prefix, int priority, @Nullable LocalDateTime due, List<String> before) {
-        return new TasksOfPlan(in, batches, pieces, prefix, priority, due, true, before);
+    TasksOfPlan tasks(
+            String prefix,
+            int priority,
+            @Nullable LocalDateTime due,
+            List<String> before,
+            Map<String, SharedLoads> shared) {
+        return new TasksOfPlan(in, batches, pieces, prefix, priority, due, true, before, shared);
     }
 
     void askDays() {

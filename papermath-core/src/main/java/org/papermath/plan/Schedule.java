@@ -97,7 +97,7 @@ public final class Schedule {
     /** What it is made from. */
     private record Source(PlainNumbers in, List<BatchPlan> batches, List<PiecePlan> pieces) {
         TasksOfPlan tasks(boolean unknown) {
-            return new TasksOfPlan(in, batches, pieces, "", 0, null, unknown, List.of());
+            return new TasksOfPlan(in, batches, pieces, "", 0, null, unknown, List.of(), Map.of());
         }
 
         Workload work(TasksOfPlan tasks) {

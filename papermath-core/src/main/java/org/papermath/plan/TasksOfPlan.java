@@ -30,6 +30,7 @@ import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
 import org.papermath.pulp.Additive;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Refused;
 import org.papermath.schedule.Phase;
 import org.papermath.schedule.Resource;
 import org.papermath.schedule.Task;
@@ -128,11 +129,16 @@ final class TasksOfPlan {
     private final String prefix;
     private final int priority;
     private final @Nullable LocalDateTime due;
+    /** What is beaten for other orders too, by the name of the stuff. */
+    private final Map<String, SharedLoads> shared;
+
     private final Duration longest;
     private final Map<String, Task> tasks = new LinkedHashMap<>();
     private final Map<String, Step> steps = new LinkedHashMap<>();
     /** The fillings of each dryer, in the order the sheets are formed in. */
     private final Map<String, List<Filling>> filled = new LinkedHashMap<>();
+    /** Loads another order beats for this one. */
+    private final List<String> beatenElsewhere = new ArrayList<>();
     /** The loads of each batch. */
     private final Map<Integer, List<String>> beaten = new LinkedHashMap<>();
     /** What was formed last: what comes next into the vat waits for it. */
@@ -154,7 +160,9 @@ final class TasksOfPlan {
             int priority,
             @Nullable LocalDateTime due,
             boolean unknown,
-            List<String> before) {
+            List<String> before,
+            Map<String, SharedLoads> shared) {
+        this.shared = Map.copyOf(shared);
         lastFormed = before;
         this.in = in;
         this.batches = batches;
@@ -213,8 +221,8 @@ final class TasksOfPlan {
     }
 
     private int stageOf(String task) {
-        Step step = Objects.requireNonNull(steps.get(task));
-        return at(step.stage());
+        // What another order beats for this one has no step of its own here.
+        return at(steps.getOrDefault(task, Step.of(Stage.BEAT)).stage());
     }
 
     /** Whether a step of one's own lies between two tasks. */
@@ -353,6 +361,9 @@ final class TasksOfPlan {
                     built.after(name);
                 }
             });
+            if (from(step) >= at(Stage.BEAT)) {
+                beatenElsewhere.forEach(task::after);
+            }
             @Nullable String before = null;
             for (OwnStep earlier : own) {
                 if (earlier.equals(step)) {
@@ -402,6 +413,16 @@ final class TasksOfPlan {
         return step.isInWorkingDays() ? time.in("d") * longest.toSeconds() : time.si();
     }
 
+    /** What is formed of shared stuff, the load it is taken from, and how old that may grow. */
+    List<Overlong> sharedWaits() {
+        List<Overlong> all = new ArrayList<>();
+        waits.forEach((name, before) -> before.stream()
+                .filter(one -> shared.values().stream()
+                        .anyMatch(with -> with.of(in.order().name()).contains(one.task)))
+                .forEach(one -> all.add(new Overlong(one.task, name, one.most))));
+        return all;
+    }
+
     /** Something that waits longer than it may, because of a step of one's own between. */
     record Overlong(String first, String next, Duration most) {}
 
@@ -426,52 +447,24 @@ final class TasksOfPlan {
         StageHours hours = stage.handling(set, in.engine().likely());
         List<String> loads = new ArrayList<>();
         int at = in.beatenAt(b);
-        if (at == b) {
-            String soak = waiting(Stage.SOAK, "soak " + name, "put to soak", set.soakTime(), fibre);
-            List<String> ready = new ArrayList<>(List.of(soak));
-            for (int pot = 0; pot < set.whole().pots().size(); pot++) {
-                String of = numbered("cook " + name, pot, set.whole().pots().size());
-                add(
-                        Stage.COOK,
-                        task(of, List.of(soak), "hands")
-                                .phase(hands("fill the pot", time(hours.pot() / 2), hands)
-                                        .holding(POT, 1))
-                                .phase(machine(
-                                                "boil",
-                                                time(set.whole().pots().get(pot).time()))
-                                        .holding(POT, 1))
-                                .phase(hands("rinse", time(hours.pot() / 2), hands)
-                                        .holding(POT, 1)));
-                ready.add(prefix + of);
+        SharedLoads with = sharedWith(b);
+        if (with != null) {
+            if (at == b) {
+                if (with.isFirst(in.order().name())) {
+                    beat(with.stuff() + ", shared", with.whole(), hours, hands, fibre, 0)
+                            .forEach(with::beaten);
+                } else {
+                    beatenElsewhere.addAll(with.of(in.order().name()));
+                }
+                beaten.put(b, with.of(in.order().name()));
             }
-            int all = set.whole().runs().stream().mapToInt(BeaterRun::loads).sum();
-            int load = 0;
+            loads.addAll(beaten.getOrDefault(at, List.of()));
+        } else if (at == b) {
             boolean dosedInBeater =
                     in.engine().beatenWith(b).length == 1 && set.runs().size() == 1;
-            for (BeaterRun run : set.whole().runs()) {
-                int inOne = (run.loads() + MOST_TASKS - 1) / MOST_TASKS;
-                for (int i = 0; i < run.loads(); i += inOne) {
-                    int count = Math.min(inOne, run.loads() - i);
-                    String of = numbered("beat " + name, load, all);
-                    load += count;
-                    Task.Builder one = task(of, ready, "hands")
-                            .phase(hands("load the beater", time(count * hours.load() / 2), hands)
-                                    .holding(BEATER, 1));
-                    if (in.studio().beater().isPresent() && run.time() > 0) {
-                        one.phase(machine("beat", time(count * run.time())).holding(BEATER, 1));
-                    }
-                    add(
-                            Stage.BEAT,
-                            one.phase(hands(
-                                            "empty the beater",
-                                            time(count
-                                                    * (hours.load() / 2
-                                                            + (dosedInBeater ? hours.additives() / all : 0))),
-                                            hands)
-                                    .holding(BEATER, 1)));
-                    loads.add(prefix + of);
-                }
-            }
+            int all = set.whole().runs().stream().mapToInt(BeaterRun::loads).sum();
+            beat(name, set.whole(), hours, hands, fibre, dosedInBeater ? hours.additives() / all : 0)
+                    .forEach(loads::addAll);
             beaten.put(b, loads);
             if (dosedInBeater || hours.additives() == 0) {
                 return loads;
@@ -483,8 +476,63 @@ final class TasksOfPlan {
             return loads;
         }
         String dose = "dose " + name;
-        add(Stage.BEAT, task(dose, loads, "hands").phase(hands("dose", time(hours.additives()), hands)));
+        // What is shared is dosed once, when its part is there.
+        double dosing = with == null ? hours.additives() : hours.additives() / Math.max(1, set.additions());
+        add(Stage.BEAT, task(dose, loads, "hands").phase(hands("dose", time(dosing), hands)));
         return List.of(prefix + dose);
+    }
+
+    private @Nullable SharedLoads sharedWith(int b) {
+        return batches.get(b).recipe().stuff().map(shared::get).orElse(null);
+    }
+
+    /** Soaks, cooks and beats; returns the loads, run by run. */
+    private List<List<String>> beat(
+            String name,
+            PreparingStock.Setting whole,
+            StageHours hours,
+            Spread hands,
+            List<String> fibre,
+            double dosingOfLoad) {
+        String soak = waiting(Stage.SOAK, "soak " + name, "put to soak", whole.soakTime(), fibre);
+        List<String> ready = new ArrayList<>(List.of(soak));
+        for (int pot = 0; pot < whole.pots().size(); pot++) {
+            String of = numbered("cook " + name, pot, whole.pots().size());
+            add(
+                    Stage.COOK,
+                    task(of, List.of(soak), "hands")
+                            .phase(hands("fill the pot", time(hours.pot() / 2), hands)
+                                    .holding(POT, 1))
+                            .phase(machine("boil", time(whole.pots().get(pot).time()))
+                                    .holding(POT, 1))
+                            .phase(hands("rinse", time(hours.pot() / 2), hands).holding(POT, 1)));
+            ready.add(prefix + of);
+        }
+        int all = whole.runs().stream().mapToInt(BeaterRun::loads).sum();
+        int load = 0;
+        List<List<String>> runs = new ArrayList<>();
+        for (BeaterRun run : whole.runs()) {
+            List<String> loads = new ArrayList<>();
+            runs.add(loads);
+            int inOne = (run.loads() + MOST_TASKS - 1) / MOST_TASKS;
+            for (int i = 0; i < run.loads(); i += inOne) {
+                int count = Math.min(inOne, run.loads() - i);
+                String of = numbered("beat " + name, load, all);
+                load += count;
+                Task.Builder one = task(of, ready, "hands")
+                        .phase(hands("load the beater", time(count * hours.load() / 2), hands)
+                                .holding(BEATER, 1));
+                if (in.studio().beater().isPresent() && run.time() > 0) {
+                    one.phase(machine("beat", time(count * run.time())).holding(BEATER, 1));
+                }
+                add(
+                        Stage.BEAT,
+                        one.phase(hands("empty the beater", time(count * (hours.load() / 2 + dosingOfLoad)), hands)
+                                .holding(BEATER, 1)));
+                loads.add(prefix + of);
+            }
+        }
+        return runs;
     }
 
     /** Forms and dries the pieces of a batch; returns what the next batch waits for at the vat. */
@@ -557,7 +605,7 @@ final class TasksOfPlan {
                 ? chunks
                 : Math.max(1, in.studio().felts().orElseThrow().count() / feltsFor(post));
         // Loads that others share are beaten as those need them.
-        boolean alone = in.engine().beatenWith(work.batch()).length == 1;
+        boolean alone = in.engine().beatenWith(work.batch()).length == 1 && sharedWith(work.batch()) == null;
         List<String> before = vat;
         List<Post> formed = new ArrayList<>();
         for (int i = 0; i < chunks && (long) i * each < sheet.sheets(); i++) {
@@ -570,6 +618,11 @@ final class TasksOfPlan {
                     .skip(Math.max(0, needed - 1L))
                     .limit(needed == 0 ? 0 : 1)
                     .forEach(load -> after(prefix + form, load, keeps));
+            SharedLoads with = sharedWith(work.batch());
+            if (with != null && !stuff.isEmpty()) {
+                // Dosed or not, it is as old as the first load it is taken from.
+                after(prefix + form, with.of(in.order().name()).get(0), keeps);
+            }
             if (i >= atOnce) {
                 one.after(formed.get(i - atOnce).done);
             }
@@ -826,7 +879,16 @@ final class TasksOfPlan {
 
     private void add(Stage step, Task.Builder task) {
         Task built = task.build();
-        tasks.put(built.name(), built);
+        if (tasks.put(built.name(), built) != null) {
+            throw Refused.of(
+                    "schedule.twice",
+                    "order " + in.order().name() + ": two tasks would be called \"" + built.name()
+                            + "\". Give recipes and pieces names that differ by more than a number.",
+                    "of",
+                    "task",
+                    "given",
+                    built.name());
+        }
         steps.put(built.name(), Step.of(step));
     }
 
