@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.papermath.order.Order;
 import org.papermath.quantity.Amount;
@@ -21,9 +22,12 @@ import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
 import org.papermath.schedule.Chance;
+import org.papermath.schedule.Day;
+import org.papermath.schedule.Phase;
 import org.papermath.schedule.PlacedTask;
 import org.papermath.schedule.Resource;
 import org.papermath.schedule.Timetable;
+import org.papermath.schedule.WorkingTime;
 import org.papermath.schedule.Workload;
 
 /**
@@ -296,6 +300,35 @@ public final class Schedule {
                     source.order().name());
         }
         return placed;
+    }
+
+    /**
+     * Returns what there is to do on each day, in hours and minutes, if the order has a date or a day to begin on was given.
+     * What is not known when is left out.
+     *
+     * @return an unmodifiable list of the days on which there is something to do; empty if the days are not dated
+     */
+    public List<Day> calendar() {
+        return dated ? timetable().days() : List.of();
+    }
+
+    /**
+     * Returns how long hands are at work on a day: its working time by hand, without its breaks, twice what two people do.
+     *
+     * @param day a day of the {@link #calendar()}
+     * @return the time, zero where only machines run and things wait
+     */
+    public Amount<Time> handsOn(Day day) {
+        Objects.requireNonNull(day, "day");
+        WorkingTime time = timetable().work().workingTime();
+        long minutes = 0;
+        for (Day.Entry entry : day.entries()) {
+            if (entry.phase().kind() == Phase.Kind.HANDS_ON) {
+                minutes += time.between(entry.from(), entry.to()).toMinutes()
+                        * Math.max(1, entry.phase().held().getOrDefault(TasksOfPlan.PERSON, 1));
+            }
+        }
+        return Kinds.TIME.ofSi(60.0 * minutes, "h");
     }
 
     /**

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -22,6 +23,8 @@ import org.papermath.plan.PiecePlan;
 import org.papermath.plan.StepCaution;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
+import org.papermath.schedule.Day;
+import org.papermath.schedule.Phase;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -282,6 +285,47 @@ class PlanDocumentTest {
             assertThat(codes.add(json.get("code").asString())).as(one.text()).isTrue();
         }
         assertThat(codes).contains("press", "lifting mould", "drain");
+    }
+
+    @Test
+    void eachDayStandsWithItsWork() {
+        OrderDocument concert = Concert.read().value();
+        MakingPlan plan = MakingPlan.of(concert.order(), concert.studio());
+        JsonNode calendar = parsed(plan).get("schedule").get("calendar");
+        List<Day> days = plan.schedule().calendar();
+        assertThat(calendar).hasSize(days.size()).hasSizeGreaterThan(5);
+        double hands = 0;
+        for (int d = 0; d < days.size(); d++) {
+            JsonNode day = calendar.get(d);
+            assertThat(day.get("date").asString()).isEqualTo(days.get(d).date().toString());
+            hands += Kinds.TIME.read(day.get("hands").asString()).in("min");
+            for (int i = 0; i < days.get(d).entries().size(); i++) {
+                Day.Entry entry = days.get(d).entries().get(i);
+                JsonNode one = day.get("work").get(i);
+                assertThat(one.get("what").asString()).isEqualTo(entry.task().name());
+                assertThat(one.get("kind").asString()).isIn("hands on", "machine", "waiting");
+                LocalDateTime from = LocalDateTime.parse(one.get("from").asString());
+                LocalDateTime to = LocalDateTime.parse(one.get("to").asString());
+                assertThat(from.toLocalDate()).isEqualTo(days.get(d).date());
+                assertThat(from).isBefore(to);
+                assertThat(one.has("overnight")).isEqualTo(entry.isOvernight());
+                assertThat(one.get("holds").size())
+                        .isEqualTo(entry.phase().held().size());
+            }
+        }
+        // The hands of all days are those of all tasks, begun minutes counted as whole ones.
+        long tasks = plan.schedule().timetable().tasks().stream()
+                .flatMap(task -> task.task().phases().stream())
+                .filter(phase -> phase.kind() == Phase.Kind.HANDS_ON)
+                .mapToLong(phase -> phase.likely().orElseThrow().plusSeconds(59).toMinutes())
+                .sum();
+        assertThat(hands).isCloseTo(tasks, within(1e-6 * tasks));
+        assertThat(calendar.get(0).get("date").asString())
+                .isEqualTo(plan.schedule().start().orElseThrow().toString());
+        // Without a date no day can be said.
+        MakingPlan undated = plan(METRIC.replace("GRAMMAGE", "200 g/m2"));
+        assertThat(undated.order().due()).isEmpty();
+        assertThat(parsed(undated).get("schedule").has("calendar")).isFalse();
     }
 
     @Test

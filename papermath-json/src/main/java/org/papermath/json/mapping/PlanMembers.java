@@ -11,6 +11,7 @@ import static org.papermath.json.mapping.PlanFigures.set;
 
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.papermath.evidence.Assumption;
@@ -23,6 +24,7 @@ import org.papermath.plan.StepCaution;
 import org.papermath.plan.ToBuy;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Units;
+import org.papermath.schedule.Day;
 
 /** The figures of a plan: all that was worked out. */
 public final class PlanMembers {
@@ -48,6 +50,46 @@ public final class PlanMembers {
             .mayHave("end", TEXT, step -> step.end().map(LocalDate::toString))
             .says("Its last day, likewise.", "2026-12-31");
 
+    /** A day with the schedule it is of. */
+    private record DayOf(Schedule schedule, Day day) {}
+
+    private static final Members<Map.Entry<String, Integer>> HELD = Members.<Map.Entry<String, Integer>>of(
+                    "Something that is held.")
+            .has("what", TEXT, Map.Entry::getKey)
+            .says("A person, the beater, a pot, the vat, felts, the press, or places to dry in a dryer.", "felts")
+            .has("count", COUNT, Map.Entry::getValue)
+            .says("How many of it.", 13);
+
+    private static final Members<Day.Entry> ENTRY = Members.<Day.Entry>of("Something to do, or that goes on.")
+            .has("what", TEXT, one -> one.task().name())
+            .says("The task.", "form post 2/5 of programme")
+            .has("phase", TEXT, one -> one.phase().name())
+            .says("What of it.", "form")
+            .has("kind", TEXT, one -> CommonMembers.word(one.phase().kind()))
+            .says("\"hands on\", \"machine\", or \"waiting\", which goes on by itself.", "hands on")
+            .has("from", TEXT, one -> one.from().toString())
+            .says("When it begins or is gone on with on this day.", "2027-01-04T09:00")
+            .has("to", TEXT, one -> one.to().toString())
+            .says(
+                    "When it ends: on this day for work by hand, with the breaks of the day in it; else whenever it does.",
+                    "2027-01-04T10:24")
+            .mayHave("overnight", FLAG, one -> Optional.of(one.isOvernight()).filter(night -> night))
+            .says("Whether it is started on this day and goes on by itself past midnight. Only if it does.", true)
+            .mayHave("part", COUNT, one -> Optional.of(one.part()).filter(part -> one.parts() > 1))
+            .says("Which part it is of what is gone on with from day to day. Only if it is broken.", 1)
+            .mayHave("parts", COUNT, one -> Optional.of(one.parts()).filter(parts -> parts > 1))
+            .says("In how many parts that is done. Only if it is broken.", 2)
+            .has("holds", list(HELD), one -> List.copyOf(one.phase().held().entrySet()))
+            .says("What nobody else can use meanwhile; nothing where things wait by themselves.");
+
+    private static final Members<DayOf> DAY = Members.<DayOf>of("A day on which there is something to do.")
+            .has("date", TEXT, one -> one.day().date().toString())
+            .says("The day.", "2027-01-04")
+            .has("hands", set(Kinds.TIME), one -> one.schedule().handsOn(one.day()))
+            .says("How long hands are at work on it, breaks left out; twice what two people do.", "3.5 h")
+            .has("work", list(ENTRY), one -> one.day().entries())
+            .says("What there is to do and what goes on by itself, by the time it begins.");
+
     private static final Members<Schedule> SCHEDULE = Members.<Schedule>of("The days.")
             .mayHave("days", COUNT, schedule -> boxed(schedule.days()))
             .says("Days in all. Only if it is known how long the sheets dry.", 33)
@@ -57,7 +99,9 @@ public final class PlanMembers {
                             + " of \"days\".",
                     30)
             .has("steps", list(STEP), Schedule::steps)
-            .says("The steps in the order they begin in; several may go on at the same time.");
+            .says("The steps in the order they begin in; several may go on at the same time.")
+            .mayHave("calendar", list(DAY), PlanMembers::calendar)
+            .says("What there is to do on each day. Only if the order says when it is due, of what is known when.");
 
     private static final Members<StepCaution> CAUTION = Members.<StepCaution>of("A caution.")
             .has("code", TEXT, one -> CommonMembers.word(one.code()))
@@ -129,6 +173,13 @@ public final class PlanMembers {
         Map<String, JsonValue.Type> types = new LinkedHashMap<>();
         FIGURES.all().forEach(one -> types.put(one.name(), one.isList() ? JsonValue.Type.LIST : JsonValue.Type.OBJECT));
         return types;
+    }
+
+    private static Optional<List<DayOf>> calendar(Schedule schedule) {
+        return Optional.of(schedule.calendar().stream()
+                        .map(day -> new DayOf(schedule, day))
+                        .toList())
+                .filter(days -> !days.isEmpty());
     }
 
     private static Optional<Integer> leastDays(Schedule schedule) {
