@@ -943,12 +943,17 @@ final class CardWriter {
 
     private void days() {
         head(Label.DAYS);
-        // Two columns, the second one the later days.
         List<Schedule.Step> steps = plan.schedule().steps();
-        int half = (steps.size() + 1) / 2;
-        for (int i = 0; i < half; i++) {
-            lines.add((pad(day(steps.get(i)), WIDTH / 2) + (half + i < steps.size() ? day(steps.get(half + i)) : ""))
-                    .stripTrailing());
+        if (steps.stream().anyMatch(step -> day(step).length() >= WIDTH / 2)) {
+            // A step of one's own may have a long name.
+            for (Schedule.Step step : steps) {
+                List<String> parts = kept(step.name() + ", " + step.inDays(), WIDTH - DATE);
+                for (int i = 0; i < parts.size(); i++) {
+                    lines.add(pad(i == 0 ? date(step) : "", DATE) + parts.get(i));
+                }
+            }
+        } else {
+            twoColumns(steps);
         }
         wrap("", "In all: " + plan.schedule().inDays() + ".");
         wrap(
@@ -965,8 +970,21 @@ final class CardWriter {
         cautions(Label.DAYS);
     }
 
+    /** The second column has the later days. */
+    private void twoColumns(List<Schedule.Step> steps) {
+        int half = (steps.size() + 1) / 2;
+        for (int i = 0; i < half; i++) {
+            lines.add((pad(day(steps.get(i)), WIDTH / 2) + (half + i < steps.size() ? day(steps.get(half + i)) : ""))
+                    .stripTrailing());
+        }
+    }
+
+    private static String date(Schedule.Step step) {
+        return step.start().map(LocalDate::toString).orElse("-");
+    }
+
     private static String day(Schedule.Step step) {
-        return pad(step.start().map(LocalDate::toString).orElse("-"), DATE) + step.name() + ", " + step.inDays();
+        return pad(date(step), DATE) + step.name() + ", " + step.inDays();
     }
 
     private void lookOut() {

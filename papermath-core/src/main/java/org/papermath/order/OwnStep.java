@@ -335,11 +335,14 @@ public final class OwnStep {
         return Objects.hash(name, hands, waits, after, before);
     }
 
-    /** Returns name, times and place, as {@code print elsewhere: 1 h of hands, waits 5 d of working days, after condition}. */
+    /** Returns name, times and place, as {@code print elsewhere: 1 h of hands, waits 5 d (3 d to 11 d), after condition}. */
     @Override
     public String toString() {
         return name + ":" + (hands.si() > 0 ? " " + hands + " of hands," : "")
-                + (waits.si() > 0 ? " waits " + waits + (inWorkingDays ? " of working days" : "") + "," : "")
+                + (waits.si() > 0
+                        ? " waits " + waits + (low == null ? "" : " (" + low + " to " + high + ")")
+                                + (inWorkingDays ? " of working days" : "") + ","
+                        : "")
                 + (after == null ? "" : " after " + after.words())
                 + (before == null ? "" : (after == null ? " before " : " and before ") + before.words());
     }

@@ -14,6 +14,7 @@ import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Estimate;
 import org.papermath.mail.MailLimits;
 import org.papermath.mould.Mould;
+import org.papermath.order.OwnStep;
 import org.papermath.order.Piece;
 import org.papermath.quantity.Amount;
 import org.papermath.text.Digits;
@@ -102,6 +103,13 @@ public final class PlanComparison {
         Found done = new Found();
         Found out = new Found();
         asked.days("", "due", before.order().due(), after.order().due());
+        for (String name : both(before.order().steps(), after.order().steps(), OwnStep::name)) {
+            asked.words(
+                    "",
+                    "step",
+                    of(before.order().steps(), OwnStep::name, name).map(OwnStep::toString),
+                    of(after.order().steps(), OwnStep::name, name).map(OwnStep::toString));
+        }
         known(asked, before, after);
         for (String name : both(before.batches(), after.batches(), BatchPlan::name)) {
             batch(

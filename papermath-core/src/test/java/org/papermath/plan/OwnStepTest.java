@@ -277,6 +277,28 @@ class OwnStepTest {
     }
 
     @Test
+    void whatIsAskedOtherwiseIsTold() {
+        OwnStep sure = OwnStep.of("print elsewhere")
+                .hands(hours(2))
+                .waits(days(5))
+                .after(Stage.CONDITION)
+                .build();
+        assertThat(plan(PRINT).comparedWith(plan(sure)).asked().toString()).contains("step", "waits 5 d (3 d to 11 d)");
+        assertThat(plan(PRINT).comparedWith(plan(PRINT)).asked()).isEmpty();
+    }
+
+    @Test
+    void aLongNameKeepsTheCardInItsWidth() {
+        String name = "carry everything to the printer in the next town and wait for it "
+                .repeat(3)
+                .strip();
+        MakingCard card = MakingCard.of(
+                plan(OwnStep.of(name).waits(days(2)).after(Stage.CONDITION).build()));
+        assertThat(card.lines()).allMatch(line -> line.length() <= 100);
+        assertThat(card.toString().replaceAll("\\s+", " ")).contains(name + ", 3 days");
+    }
+
+    @Test
     void anOrderKeepsItsSteps() {
         Order order = Sample.order().withStep(PRINT).withStep(BRING);
         assertThat(order.steps()).containsExactly(PRINT, BRING);
@@ -285,6 +307,7 @@ class OwnStepTest {
         OwnStep longer =
                 OwnStep.of("print elsewhere").waits(days(9)).after(Stage.FINISH).build();
         assertThat(order.withStep(longer).steps()).containsExactly(longer, BRING);
-        assertThat(PRINT.toString()).isEqualTo("print elsewhere: 2 h of hands, waits 5 d, after condition");
+        assertThat(PRINT.toString())
+                .isEqualTo("print elsewhere: 2 h of hands, waits 5 d (3 d to 11 d), after condition");
     }
 }
