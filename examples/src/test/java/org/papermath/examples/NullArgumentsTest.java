@@ -31,6 +31,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.papermath.colour.ColourReading;
+import org.papermath.colour.Lab;
 import org.papermath.cost.Costing;
 import org.papermath.cost.Margin;
 import org.papermath.cost.Markup;
@@ -42,6 +44,7 @@ import org.papermath.drying.Dryer;
 import org.papermath.drying.DryingModel;
 import org.papermath.drying.WaterBudget;
 import org.papermath.envelope.Line;
+import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Bands;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Source;
@@ -182,6 +185,7 @@ class NullArgumentsTest {
         samples.add(new SheetQuality.Summary<>(grams(4), grams(0.1), 10));
         samples.add(SheetQuality.of(Kinds.MASS, List.of(grams(4), grams(4.1), grams(4))));
         samples.add(new HandComparison.Hand<>("one", List.of(grams(4), grams(4.1))));
+        samples.add(ColourReading.of(Assumptions.standard(), Lab.of(70, 10, 30), Lab.of(70, 10, 30)));
     }
 
     private static Workload working() {
