@@ -8,6 +8,7 @@
 module org.papermath.core {
     requires transitive java.measure;
     requires tech.units.indriya;
+    requires static transitive java.desktop;
     requires static org.apiguardian.api;
     requires static org.jspecify;
     requires org.apache.commons.numbers.rootfinder;

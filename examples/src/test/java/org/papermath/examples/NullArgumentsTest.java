@@ -5,6 +5,7 @@ import static org.papermath.quantity.Amounts.grams;
 import static org.papermath.quantity.Amounts.hours;
 import static org.papermath.quantity.Amounts.mm;
 
+import java.awt.image.BufferedImage;
 import java.lang.reflect.AnnotatedElement;
 import java.lang.reflect.Array;
 import java.lang.reflect.Constructor;
@@ -33,6 +34,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.papermath.colour.ColourReading;
 import org.papermath.colour.Lab;
+import org.papermath.colour.Photograph;
 import org.papermath.cost.Costing;
 import org.papermath.cost.Margin;
 import org.papermath.cost.Markup;
@@ -185,6 +187,9 @@ class NullArgumentsTest {
         samples.add(new SheetQuality.Summary<>(grams(4), grams(0.1), 10));
         samples.add(SheetQuality.of(Kinds.MASS, List.of(grams(4), grams(4.1), grams(4))));
         samples.add(new HandComparison.Hand<>("one", List.of(grams(4), grams(4.1))));
+        BufferedImage picture = new BufferedImage(20, 20, BufferedImage.TYPE_INT_RGB);
+        samples.add(picture);
+        samples.add(Photograph.of(picture).calibration(Assumptions.standard()));
         samples.add(ColourReading.of(Assumptions.standard(), Lab.of(70, 10, 30), Lab.of(70, 10, 30)));
     }
 

@@ -1,5 +1,6 @@
 package org.papermath.examples;
 
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.lang.reflect.Array;
 import java.lang.reflect.Constructor;
@@ -115,6 +116,8 @@ final class Samples {
             return Instant.EPOCH;
         } else if (type == StringBuilder.class) {
             return new StringBuilder();
+        } else if (type == InputStream.class) {
+            return InputStream.nullInputStream();
         } else if (type == OutputStream.class) {
             return OutputStream.nullOutputStream();
         } else if (type == Path.class) {

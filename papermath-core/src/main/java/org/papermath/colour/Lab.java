@@ -63,6 +63,11 @@ public record Lab(double l, double a, double b, Illuminant illuminant) {
         return share > EDGE * EDGE * EDGE ? Math.cbrt(share) : share / (3 * EDGE * EDGE) + 4.0 / 29;
     }
 
+    /** How fast lightness goes up with the share of the white, but for a factor. */
+    static double steepness(double share) {
+        return share > EDGE * EDGE * EDGE ? 1 / (3 * Math.cbrt(share * share)) : 1 / (3 * EDGE * EDGE);
+    }
+
     private static double straight(double bent) {
         return bent > EDGE ? bent * bent * bent : 3 * EDGE * EDGE * (bent - 4.0 / 29);
     }
