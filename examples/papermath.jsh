@@ -40,6 +40,7 @@ import org.papermath.drying.*;
 import org.papermath.order.*;
 import org.papermath.card.*;
 import org.papermath.plan.*;
+import org.papermath.colour.*;
 import org.papermath.cost.*;
 import org.papermath.record.*;
 import org.papermath.schedule.*;

@@ -18,9 +18,8 @@ import org.papermath.quantity.Refused;
  * <pre>{@code
  * ColourReading ochre = ColourReading.of(
  *         Assumptions.standard(), Lab.of(71.2, 9.8, 31.0), Lab.of(71.6, 9.5, 30.6), Lab.of(71.0, 9.9, 31.3));
- * ochre.lab();         // L* 71.27 a* 9.73 b* 30.96 (D65, 2°)
- * ochre.scatter();     // 0.29, as ΔE00
- * ochre.reflectance(); // in three bands
+ * ochre; // L* 71.27 a* 9.73 b* 30.96 (D65, 2°), mean of 3 readings with a scatter of ΔE00 0.29
+ * ochre.reflectance().bands(); // THREE
  * }</pre>
  *
  * <p>The two sides of a sheet are two readings, kept apart with {@link #on}; {@link TwoSidedColour} tells how they differ.

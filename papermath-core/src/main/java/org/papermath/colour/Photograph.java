@@ -27,15 +27,23 @@ import org.papermath.quantity.Refused;
  * linear picture of 16 bits developed from the camera's raw file, else as sRGB of 8 or 16 bits. What a phone does to make
  * pictures pleasing cannot be undone; the patches then show it, and it is refused. Immutable.
  *
+ * <p>Here a picture is painted, in place of one that is {@linkplain #read(InputStream) read}: a grey card, six patches, a sheet.
+ *
  * <pre>{@code
- * Photograph photograph = Photograph.read(stream);
- * PhotographCalibration calibration = photograph.calibration(Assumptions.standard())
- *         .flatField(Photograph.read(boardStream))
- *         .greyCard(PictureRegion.shares(0.05, 0.4, 0.1, 0.2), 0.184)
- *         .patch("red ochre", PictureRegion.shares(0.2, 0.05, 0.05, 0.05), Lab.of(45.1, 28.3, 24.9))
- *         // and five more
- *         .build();
- * Lab sheet = calibration.read(PictureRegion.shares(0.5, 0.4, 0.2, 0.2)).lab();
+ * List<String> painted = List.of(
+ *         "#767676", "#e8e4da", "#8a4b32", "#c79a4a", "#6b7f5e", "#3f4a66", "#5a3f38", "#c8a05a");
+ * var picture = new java.awt.image.BufferedImage(160, 20, java.awt.image.BufferedImage.TYPE_INT_RGB);
+ * for (int i = 0; i < 160 * 20; i++) {
+ *     picture.setRGB(i % 160, i / 160, Integer.parseInt(painted.get(i % 160 / 20).substring(1), 16));
+ * }
+ * var builder = Photograph.of(picture).calibration(Assumptions.standard());
+ * builder.greyCard(PictureRegion.pixels(0, 0, 20, 20), 0.181);
+ * for (int i = 1; i < 7; i++) {
+ *     Lab known = Srgb.parse(painted.get(i)).xyz().lab();
+ *     builder.patch(painted.get(i), PictureRegion.pixels(20 * i, 0, 20, 20), known);
+ * }
+ * PhotographCalibration calibration = builder.build();
+ * calibration.read(PictureRegion.pixels(140, 0, 20, 20)).xyz().srgb(); // #c8a05a
  * }</pre>
  *
  * <p>Pictures are decoded by the JDK. The library does not require the module {@code java.desktop} of those who measure no

@@ -9,11 +9,11 @@ import org.papermath.quantity.Refused;
  *
  * <pre>{@code
  * Assumptions table = Assumptions.standard();
- * TwoSidedColour sheet = TwoSidedColour.of(
- *         ColourReading.of(table, Lab.of(71.2, 9.8, 31), Lab.of(71.6, 9.5, 30.6), Lab.of(71, 9.9, 31.3)).on(ColourReading.Side.FELT),
- *         ColourReading.of(table, Lab.of(73.4, 8.9, 27.8), Lab.of(73.1, 9.1, 28.2)).on(ColourReading.Side.MOULD));
- * sheet.difference(); // 1.97, as ΔE00
- * sheet.isTold();     // true: more than the readings scatter
+ * ColourReading felt = ColourReading.of(table, Lab.of(71.2, 9.8, 31), Lab.of(71.6, 9.5, 30.6), Lab.of(71, 9.9, 31.3));
+ * ColourReading mould = ColourReading.of(table, Lab.of(73.4, 8.9, 27.8), Lab.of(73.1, 9.1, 28.2));
+ * TwoSidedColour sheet = TwoSidedColour.of(felt.on(ColourReading.Side.FELT), mould.on(ColourReading.Side.MOULD));
+ * Math.round(100 * sheet.difference()) / 100.0; // 1.97
+ * sheet.isTold(); // true
  * }</pre>
  */
 public final class TwoSidedColour {
