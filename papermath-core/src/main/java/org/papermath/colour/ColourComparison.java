@@ -58,13 +58,15 @@ public final class ColourComparison {
      *
      * @param one the first
      * @param other the other, in the same light
+     * @param assumptions where {@code colour.just-seen} and {@code colour.seen-at-once} are looked up
      * @return the comparison
      * @throws org.papermath.quantity.Refused if the lights differ
      */
-    public static ColourComparison of(Lab one, Lab other) {
+    public static ColourComparison of(Lab one, Lab other, Assumptions assumptions) {
         Objects.requireNonNull(one, "one");
         Objects.requireNonNull(other, "other");
-        return new ColourComparison(one, other, Assumptions.standard(), Optional.empty());
+        Objects.requireNonNull(assumptions, "assumptions");
+        return new ColourComparison(one, other, assumptions, Optional.empty());
     }
 
     /**
@@ -72,16 +74,18 @@ public final class ColourComparison {
      *
      * @param one the first
      * @param other the other
+     * @param assumptions where {@code colour.just-seen} and {@code colour.seen-at-once} are looked up
      * @return the comparison
      */
-    public static ColourComparison of(Reflectance one, Reflectance other) {
+    public static ColourComparison of(Reflectance one, Reflectance other, Assumptions assumptions) {
         Objects.requireNonNull(one, "one");
         Objects.requireNonNull(other, "other");
+        Objects.requireNonNull(assumptions, "assumptions");
         boolean told = one.bands() != Wavebands.THREE && other.bands() != Wavebands.THREE;
         return new ColourComparison(
                 one.lab(),
                 other.lab(),
-                Assumptions.standard(),
+                assumptions,
                 told ? Optional.of(one.lab(Illuminant.A).difference(other.lab(Illuminant.A))) : Optional.empty());
     }
 

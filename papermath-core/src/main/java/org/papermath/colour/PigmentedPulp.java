@@ -68,16 +68,6 @@ public final class PigmentedPulp {
     }
 
     /**
-     * Begins with a pulp made with a retention aid, by the shipped table.
-     *
-     * @param pulp its colour without pigment
-     * @return the pulp, without pigments
-     */
-    public static PigmentedPulp of(PulpColour pulp) {
-        return of(pulp, Assumptions.standard(), Circumstance.WITH_AID);
-    }
-
-    /**
      * Begins with a pulp.
      *
      * @param pulp its colour without pigment

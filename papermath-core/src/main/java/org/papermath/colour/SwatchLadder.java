@@ -28,7 +28,7 @@ import org.papermath.quantity.Refused;
  * Pigment ochre = SwatchLadder.of(Additive.of("ochre", Additive.Purpose.PIGMENT), white)
  *         .swatch(Dose.percent(1), Reflectance.of(Wavebands.THREE, 0.68, 0.56, 0.33))
  *         .swatch(Dose.percent(4), Reflectance.of(Wavebands.THREE, 0.56, 0.38, 0.14))
- *         .pigment();
+ *         .pigment(Assumptions.standard());
  * ochre.strongest(); // 4 %
  * }</pre>
  *
@@ -133,16 +133,6 @@ public final class SwatchLadder {
         more.add(new Swatch(given, dried.in(pulp.reflectance().bands())));
         more.sort(Comparator.comparingDouble(one -> one.dose.si()));
         return new SwatchLadder(additive, pulp, circumstance, more);
-    }
-
-    /**
-     * Characterises the pigment by the shipped table.
-     *
-     * @return the pigment
-     * @throws Refused as {@link #pigment(Assumptions)}
-     */
-    public Pigment pigment() {
-        return pigment(Assumptions.standard());
     }
 
     /**

@@ -53,15 +53,6 @@ public final class WetToDry {
     }
 
     /**
-     * Takes the law of scattering and the shipped table.
-     *
-     * @return the law, not calibrated
-     */
-    public static WetToDry standard() {
-        return from(Assumptions.standard());
-    }
-
-    /**
      * Takes the law of scattering.
      *
      * @param assumptions where {@code colour.wet-scattering} and {@code colour.reading-error} are looked up

@@ -22,7 +22,7 @@ import org.papermath.quantity.Refused;
  *
  * <pre>{@code
  * OwnStep proof = OwnStep.of("have the proof approved").waits(days(4)).between(days(2), days(10))
- *         .after(OwnStep.Stage.FIBRE).before(OwnStep.Stage.FORM).build(); // soaking and beating go on meanwhile
+ *         .after(OwnStep.Stage.FIBRE).before(OwnStep.Stage.FORM).build(); // have the proof approved: waits 4 d (2 d to 10 d), after fibre and before form
  * OwnStep print = OwnStep.of("print elsewhere").hands(hours(1)).waits(days(5)).inWorkingDays()
  *         .after(OwnStep.Stage.CONDITION).build();
  * }</pre>

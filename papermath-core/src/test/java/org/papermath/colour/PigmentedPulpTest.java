@@ -36,18 +36,20 @@ class PigmentedPulpTest {
         return SwatchLadder.of(OCHRE, WHITE)
                 .swatch(Dose.percent(1), Reflectance.of(Wavebands.THREE, 0.68, 0.56, 0.33))
                 .swatch(Dose.percent(4), Reflectance.of(Wavebands.THREE, 0.56, 0.38, 0.14))
-                .pigment();
+                .pigment(Assumptions.standard());
     }
 
     private static Pigment blue() {
         return SwatchLadder.of(BLUE, WHITE)
                 .swatch(Dose.percent(0.5), Reflectance.of(Wavebands.THREE, 0.40, 0.50, 0.62))
                 .swatch(Dose.percent(2), Reflectance.of(Wavebands.THREE, 0.20, 0.30, 0.47))
-                .pigment();
+                .pigment(Assumptions.standard());
     }
 
     private static PigmentedPulp palette() {
-        return PigmentedPulp.of(WHITE).with(ochre()).with(blue());
+        return PigmentedPulp.of(WHITE, Assumptions.standard(), Circumstance.WITH_AID)
+                .with(ochre())
+                .with(blue());
     }
 
     /** Pulp 0.85 and 1 % retained for 0.30: half of it 0.4139 and twice 0.1983, as the handbook of this library has it. */
@@ -81,9 +83,10 @@ class PigmentedPulpTest {
             double[] doses = {0, dose, 0, 0, 0, 0};
             ladder = ladder.swatch(Dose.percent(100 * dose), studio.made(doses, 1));
         }
-        Pigment red = ladder.pigment();
+        Pigment red = ladder.pigment(Assumptions.standard());
         assertThat(red.residual()).isLessThan(0.05);
-        PigmentedPulp mixed = PigmentedPulp.of(pulp).with(red);
+        PigmentedPulp mixed = PigmentedPulp.of(pulp, Assumptions.standard(), Circumstance.WITH_AID)
+                .with(red);
         Reflectance told = mixed.predict(AdditiveDose.of(MadeUpStudio.additive(1), Dose.percent(3.3)))
                 .reflectance();
         assertThat(told.lab()
@@ -158,14 +161,17 @@ class PigmentedPulpTest {
         assertThat(now.dose().si()).isCloseTo(0.01 * 0.95 / 0.45, within(1e-12));
         assertThat(plain.predict(now)
                         .lab()
-                        .difference(PigmentedPulp.of(WHITE)
+                        .difference(PigmentedPulp.of(WHITE, Assumptions.standard(), Circumstance.WITH_AID)
                                 .with(ochre())
                                 .predict(before)
                                 .lab()))
                 .isLessThan(1e-9);
         assertThat(plain.predict(now).nineInTen())
-                .isGreaterThan(
-                        PigmentedPulp.of(WHITE).with(ochre()).predict(before).nineInTen() * 1.3);
+                .isGreaterThan(PigmentedPulp.of(WHITE, Assumptions.standard(), Circumstance.WITH_AID)
+                                .with(ochre())
+                                .predict(before)
+                                .nineInTen()
+                        * 1.3);
     }
 
     /** The same pigment on a pulp that scatters twice as much tints half as strongly. */
@@ -176,12 +182,12 @@ class PigmentedPulpTest {
         Pigment onWeak = SwatchLadder.of(OCHRE, weak)
                 .swatch(Dose.percent(1), Reflectance.of(Wavebands.THREE, 0.68, 0.56, 0.33))
                 .swatch(Dose.percent(4), Reflectance.of(Wavebands.THREE, 0.56, 0.38, 0.14))
-                .pigment();
-        Lab twice = PigmentedPulp.of(strong)
+                .pigment(Assumptions.standard());
+        Lab twice = PigmentedPulp.of(strong, Assumptions.standard(), Circumstance.WITH_AID)
                 .with(onWeak)
                 .predict(AdditiveDose.of(OCHRE, Dose.percent(2)))
                 .lab();
-        Lab once = PigmentedPulp.of(weak)
+        Lab once = PigmentedPulp.of(weak, Assumptions.standard(), Circumstance.WITH_AID)
                 .with(onWeak)
                 .predict(AdditiveDose.of(OCHRE, Dose.percent(1)))
                 .lab();
@@ -191,7 +197,8 @@ class PigmentedPulpTest {
     @Test
     void aThinSheetShowsWhatLiesUnderIt() {
         PulpColour abaca = WHITE.scattering(LightScattering.squareMetresPerKilogram(15));
-        PredictedColour plain = PigmentedPulp.of(abaca).predict();
+        PredictedColour plain = PigmentedPulp.of(abaca, Assumptions.standard(), Circumstance.WITH_AID)
+                .predict();
         assertThat(plain.opacity(Grammage.gsm(40)).orElseThrow().si()).isBetween(0.40, 0.55);
         Reflectance dark = Reflectance.of(Wavebands.THREE, 0.05, 0.05, 0.05);
         Reflectance over = plain.over(Grammage.gsm(40), dark).orElseThrow();
@@ -202,7 +209,10 @@ class PigmentedPulpTest {
                                 WHITE.reflectance(), 15, 0.04, Reflectance.of(Wavebands.THREE, 1e-12, 1e-12, 1e-12)),
                         Grammage.gsm(40));
         assertThat(again.scattering().orElseThrow().si()).isCloseTo(15, within(1e-6));
-        assertThat(PigmentedPulp.of(WHITE).predict().opacity(Grammage.gsm(40))).isEmpty();
+        assertThat(PigmentedPulp.of(WHITE, Assumptions.standard(), Circumstance.WITH_AID)
+                        .predict()
+                        .opacity(Grammage.gsm(40)))
+                .isEmpty();
         assertThatThrownBy(() -> WHITE.measuredOverBlack(WHITE.reflectance(), Grammage.gsm(40)))
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining("must send back less");
@@ -244,7 +254,9 @@ class PigmentedPulpTest {
     void whatCannotBeIsRefusedInWords() {
         SwatchLadder ladder = SwatchLadder.of(OCHRE, WHITE)
                 .swatch(Dose.percent(1), Reflectance.of(Wavebands.THREE, 0.68, 0.56, 0.33));
-        assertThatThrownBy(ladder::pigment).isInstanceOf(Refused.class).hasMessageContaining("two are needed");
+        assertThatThrownBy(() -> ladder.pigment(Assumptions.standard()))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("two are needed");
         assertThatThrownBy(() -> ladder.swatch(Dose.percent(1), WHITE.reflectance()))
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining("twice");
@@ -254,10 +266,11 @@ class PigmentedPulpTest {
         assertThatThrownBy(() -> SwatchLadder.of(OCHRE, WHITE)
                         .swatch(Dose.percent(1), WHITE.reflectance())
                         .swatch(Dose.percent(2), Reflectance.of(Wavebands.THREE, 0.80, 0.78, 0.715))
-                        .pigment())
+                        .pigment(Assumptions.standard()))
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining("make stronger ones");
-        assertThatThrownBy(() -> PigmentedPulp.of(WHITE).match(Lab.of(50, 0, 0)))
+        assertThatThrownBy(() -> PigmentedPulp.of(WHITE, Assumptions.standard(), Circumstance.WITH_AID)
+                        .match(Lab.of(50, 0, 0)))
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining("no pigment");
         assertThatThrownBy(() -> palette().with(ochre()))
@@ -284,7 +297,7 @@ class PigmentedPulpTest {
     @EnumSource
     void wetAndDry(WetToDry.Law law) {
         Reflectance dry = Reflectance.of(Wavebands.THREE, 0.5, 0.3, 0.12);
-        WetToDry standard = WetToDry.standard();
+        WetToDry standard = WetToDry.from(Assumptions.standard());
         Reflectance wet = law == WetToDry.Law.SCATTERING
                 ? dry.each(value -> WetColour.wetByScattering(value, 0.45))
                 : dry.each(WetColour::wetInFilm);
@@ -304,25 +317,28 @@ class PigmentedPulpTest {
     @CsvSource({"0.05", "0.1", "0.2", "0.5", "0.8"})
     void theBandHoldsBothLaws(double value) {
         Reflectance dry = Reflectance.of(Wavebands.THREE, value, value, value);
-        PredictedColour wet = WetToDry.standard().wet(dry);
+        PredictedColour wet = WetToDry.from(Assumptions.standard()).wet(dry);
         Reflectance film = dry.each(WetColour::wetInFilm);
         assertThat(film.lab().difference(wet.lab())).isLessThan(1.3 * wet.nineInTen());
     }
 
     @Test
     void twoSheetsSideBySide() {
-        ColourComparison same = ColourComparison.of(Lab.of(60, 10, 20), Lab.of(60.3, 10.1, 20.1));
+        ColourComparison same =
+                ColourComparison.of(Lab.of(60, 10, 20), Lab.of(60.3, 10.1, 20.1), Assumptions.standard());
         assertThat(same.seen()).isEqualTo(ColourComparison.Seen.NOT_SEEN);
-        ColourComparison near = ColourComparison.of(Lab.of(60, 10, 20), Lab.of(58.2, 10, 20.4));
+        ColourComparison near = ColourComparison.of(Lab.of(60, 10, 20), Lab.of(58.2, 10, 20.4), Assumptions.standard());
         assertThat(near).hasToString("ΔE00 1.6: the other is darker; it can be seen side by side");
-        ColourComparison far = ColourComparison.of(Lab.of(60, 10, 20), Lab.of(64, 2, 24));
+        ColourComparison far = ColourComparison.of(Lab.of(60, 10, 20), Lab.of(64, 2, 24), Assumptions.standard());
         assertThat(far.seen()).isEqualTo(ColourComparison.Seen.SEEN_AT_ONCE);
-        assertThat(far.way()).isEqualTo("lighter, towards yellow");
-        assertThat(ColourComparison.of(Lab.of(60, 10, 20), Lab.of(60, 14, 17)).way())
-                .isEqualTo("towards red");
+        assertThat(far.way()).isEqualTo("lighter, stronger, towards yellow");
+        assertThat(ColourComparison.of(Lab.of(60, 10, 20), Lab.of(60, 14, 17), Assumptions.standard())
+                        .way())
+                .isEqualTo("stronger, towards red");
         assertThat(ColourComparison.of(
                                 Reflectance.of(Wavebands.THREE, 0.5, 0.4, 0.3),
-                                Reflectance.of(Wavebands.THREE, 0.5, 0.4, 0.3))
+                                Reflectance.of(Wavebands.THREE, 0.5, 0.4, 0.3),
+                                Assumptions.standard())
                         .differenceUnderLamp())
                 .isEmpty();
     }
