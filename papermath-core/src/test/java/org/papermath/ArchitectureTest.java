@@ -138,6 +138,8 @@ class ArchitectureTest {
                         .filter(type -> !type.isAssignableTo(Measurement.class) && !type.isAssignableTo(Dryer.class))
                         .map(type -> type.getName().substring(ROOT.length())))
                 .containsExactlyInAnyOrder(
+                        "cost.PostageTable$Rate",
+                        "cost.PostageTable$Surcharge",
                         "evidence.Assumption$Lean",
                         "colour.Lab",
                         "colour.Srgb",

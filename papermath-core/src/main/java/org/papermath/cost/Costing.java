@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import org.papermath.evidence.Notice;
 import org.papermath.plan.MakingPlan;
 import org.papermath.quantity.Refused;
 
@@ -58,6 +59,8 @@ public final class Costing {
         HOURS("hours"),
         /** Felts and blotters by wear. */
         WEAR("wear"),
+        /** What the carrier asks, by a table of postage. */
+        POSTAGE("postage"),
         /** Lines of one's own. */
         OWN("own lines"),
         /** Overheads. */
@@ -179,7 +182,8 @@ public final class Costing {
      * @param plan the plan
      * @param prices the list of prices
      * @return what it costs
-     * @throws Refused if a line of one's own is for a piece the order has not, or a sum is more than money can hold
+     * @throws Refused if a line of one's own or a postage is for a piece the order has not, the table of postage has no service
+     *     or step for what is posted, or a sum is more than money can hold
      */
     public static Costing of(MakingPlan plan, PriceList prices) {
         Objects.requireNonNull(plan, "plan");
@@ -277,6 +281,15 @@ public final class Costing {
      */
     public List<Gap> gaps() {
         return costs.gaps();
+    }
+
+    /**
+     * Returns what should be known of the prices: postage that is more than a year old.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Notice> notices() {
+        return costs.notices();
     }
 
     /**

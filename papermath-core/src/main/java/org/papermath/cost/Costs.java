@@ -2,9 +2,11 @@ package org.papermath.cost;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +23,7 @@ import javax.measure.quantity.Volume;
 import org.papermath.air.Water;
 import org.papermath.drying.Dryer;
 import org.papermath.equation.Moisture;
+import org.papermath.evidence.Notice;
 import org.papermath.fibre.Alkali;
 import org.papermath.fibre.FibreProperty;
 import org.papermath.plan.AdditiveToWeigh;
@@ -29,6 +32,7 @@ import org.papermath.plan.BatchPlan;
 import org.papermath.plan.CookingPlan;
 import org.papermath.plan.DryingPlan;
 import org.papermath.plan.FibreToWeigh;
+import org.papermath.plan.MailPlan;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PieceCounts;
 import org.papermath.plan.PiecePlan;
@@ -111,6 +115,7 @@ final class Costs {
     private final Money nothing;
     private final List<Booked> booked = new ArrayList<>();
     private final List<Costing.Gap> gaps = new ArrayList<>();
+    private final Set<Notice> notices = new LinkedHashSet<>();
     private final List<Costing.OfPiece> pieces = new ArrayList<>();
     /** Of each piece, its part of the fibre of its batch. */
     private final double[] ofBatch;
@@ -159,6 +164,7 @@ final class Costs {
         energy();
         hours();
         wear();
+        postage();
         ownLines();
         overheads();
         booked.sort(Comparator.comparing(one -> one.line.group()));
@@ -180,6 +186,10 @@ final class Costs {
 
     List<Costing.Gap> gaps() {
         return List.copyOf(gaps);
+    }
+
+    List<Notice> notices() {
+        return List.copyOf(notices);
     }
 
     List<Costing.OfPiece> pieces() {
@@ -597,23 +607,92 @@ final class Costs {
                 () -> gap(what, times + ". Add what one costs and how many uses it lasts, also where it is 0."));
     }
 
+    private void requirePiece(Optional<String> only, String line) {
+        only.ifPresent(name -> {
+            if (plan.pieces().stream().noneMatch(piece -> piece.name().equals(name))) {
+                throw Refused.of(
+                        "price.no-piece",
+                        line + ": it is for " + name + " only, and the order has no piece of that name; it has: "
+                                + plan.pieces().stream().map(PiecePlan::name).toList() + ".",
+                        "line",
+                        line,
+                        "given",
+                        name);
+            }
+        });
+    }
+
+    // ----------------------------------------------------------------------------------------------------- postage
+
+    private void postage() {
+        prices.postage().ifPresent(table -> prices.posted().forEach(one -> posted(table, one)));
+    }
+
+    private void posted(PostageTable table, Postage how) {
+        requirePiece(how.piece(), "postage");
+        LocalDate day = plan.order().due().orElse(prices.date());
+        List<Money> none = plan.pieces().stream().map(piece -> nothing).toList();
+        List<Money> each = new ArrayList<>();
+        List<String> words = new ArrayList<>();
+        for (PiecePlan piece : plan.pieces()) {
+            each.add(
+                    how.piece().map(piece.name()::equals).orElse(true)
+                            ? posted(table, how, piece, day, words)
+                            : nothing);
+        }
+        if (!words.isEmpty()) {
+            add(Costing.Group.POSTAGE, "postage", String.join("; ", words), none, none, each);
+        }
+    }
+
+    private Money posted(PostageTable table, Postage how, PiecePlan piece, LocalDate day, List<String> words) {
+        Optional<MailPlan> mail = piece.mailStage().optional();
+        if (how.service().isEmpty() && mail.isEmpty()) {
+            return nothing;
+        }
+        Optional<String> service =
+                how.service().or(() -> mail.flatMap(one -> one.verdict().service()));
+        if (service.isEmpty()) {
+            gap("postage of " + piece.name(), "no service of its country takes it. Say by which it is posted.");
+            return nothing;
+        }
+        table.age(service.get(), day).ifPresent(notices::add);
+        double one = mail.map(MailPlan::mass)
+                .orElse(piece.finished().mass())
+                .likely()
+                .si();
+        int sold = piece.counts().ordered();
+        int full = sold / how.inParcel();
+        int rest = sold % how.inParcel();
+        Money all = nothing;
+        if (full > 0) {
+            all = all.plus(asked(table, how, service.get(), one, how.inParcel(), full, day, piece.name(), words));
+        }
+        if (rest > 0) {
+            all = all.plus(asked(table, how, service.get(), one, rest, 1, day, piece.name(), words));
+        }
+        return all;
+    }
+
+    private static Money asked(
+            PostageTable table,
+            Postage how,
+            String service,
+            double one,
+            int pieces,
+            int times,
+            LocalDate day,
+            String name,
+            List<String> words) {
+        Amount<Mass> mass = Kinds.MASS.ofSi(pieces * one + how.wrapping().si(), "g");
+        Money price = table.price(service, mass, day, how.surcharges());
+        words.add(name + ", " + times + " by " + service + " of " + mass + " at " + price);
+        return price.times(times);
+    }
+
     private void ownLines() {
         for (OwnLine line : prices.lines()) {
-            line.piece().ifPresent(name -> {
-                if (plan.pieces().stream().noneMatch(piece -> piece.name().equals(name))) {
-                    throw Refused.of(
-                            "price.no-piece",
-                            line.name() + ": it is for " + name
-                                    + " only, and the order has no piece of that name; it has: "
-                                    + plan.pieces().stream()
-                                            .map(PiecePlan::name)
-                                            .toList() + ".",
-                            "line",
-                            line.name(),
-                            "given",
-                            name);
-                }
-            });
+            requirePiece(line.piece(), line.name());
             own(line);
         }
     }

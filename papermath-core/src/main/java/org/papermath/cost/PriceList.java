@@ -61,6 +61,8 @@ public final class PriceList {
     private final Optional<Amount<Time>> cleaning;
     private final List<Overhead> overheads;
     private final List<OwnLine> lines;
+    private final Optional<PostageTable> postage;
+    private final List<Postage> posted;
 
     private PriceList(Builder builder) {
         name = builder.name;
@@ -82,6 +84,8 @@ public final class PriceList {
         cleaning = Optional.ofNullable(builder.cleaning);
         overheads = List.copyOf(builder.overheads);
         lines = List.copyOf(builder.lines);
+        postage = Optional.ofNullable(builder.postage);
+        posted = List.copyOf(builder.posted);
     }
 
     /**
@@ -110,6 +114,8 @@ public final class PriceList {
         private final Map<Alkali, MoneyRate<Mass>> alkalis = new LinkedHashMap<>();
         private final List<Overhead> overheads = new ArrayList<>();
         private final List<OwnLine> lines = new ArrayList<>();
+        private final List<Postage> posted = new ArrayList<>();
+        private @Nullable PostageTable postage;
         private @Nullable MoneyRate<Mass> size;
         private @Nullable MoneyRate<Volume> water;
         private @Nullable MoneyRate<Volume> drain;
@@ -420,11 +426,45 @@ public final class PriceList {
         }
 
         /**
+         * Sets what the carrier asks.
+         *
+         * @param given the table
+         * @return this builder
+         * @throws Refused if it is of another currency
+         */
+        public Builder postage(PostageTable given) {
+            Objects.requireNonNull(given, "given");
+            same(given.currency(), "postage", given.carrier());
+            postage = given;
+            return this;
+        }
+
+        /**
+         * Adds how pieces are posted by that table; without it nothing is posted.
+         *
+         * @param given the postage
+         * @return this builder
+         */
+        public Builder post(Postage given) {
+            posted.add(Objects.requireNonNull(given, "given"));
+            return this;
+        }
+
+        /**
          * Makes the list.
          *
          * @return the list
+         * @throws Refused if pieces are posted and there is no table of postage
          */
         public PriceList build() {
+            if (postage == null && !posted.isEmpty()) {
+                throw Refused.of(
+                        "postage.no-table",
+                        "list of prices: pieces are posted (" + posted.get(0)
+                                + "), and it has no table of postage. Add the table, or put the postage as a line of your own.",
+                        "given",
+                        posted.get(0).toString());
+            }
             return new PriceList(this);
         }
     }
@@ -474,6 +514,8 @@ public final class PriceList {
         cleaning.ifPresent(builder::cleaning);
         overheads.forEach(builder::overhead);
         lines.forEach(builder::line);
+        postage.ifPresent(builder::postage);
+        posted.forEach(builder::post);
         return builder;
     }
 
@@ -648,6 +690,24 @@ public final class PriceList {
         return lines;
     }
 
+    /**
+     * Returns what the carrier asks.
+     *
+     * @return empty where the list has no table of postage
+     */
+    public Optional<PostageTable> postage() {
+        return postage;
+    }
+
+    /**
+     * Returns how pieces are posted.
+     *
+     * @return an unmodifiable list; empty where nothing is posted
+     */
+    public List<Postage> posted() {
+        return posted;
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof PriceList that
@@ -669,7 +729,9 @@ public final class PriceList {
                 && additives.equals(that.additives)
                 && alkalis.equals(that.alkalis)
                 && overheads.equals(that.overheads)
-                && lines.equals(that.lines);
+                && lines.equals(that.lines)
+                && postage.equals(that.postage)
+                && posted.equals(that.posted);
     }
 
     @Override

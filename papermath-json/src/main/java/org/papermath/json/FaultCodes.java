@@ -205,6 +205,8 @@ public final class FaultCodes {
             "price.markup",
             "price.margin",
             "price.uses",
+            "postage.twice",
+            "postage.no-table",
             "quotation.days",
             "quotation.seconds",
             "quotation.per-cent");

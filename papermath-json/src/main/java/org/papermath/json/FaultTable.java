@@ -224,6 +224,8 @@ final class FaultTable {
                 "price.markup",
                 "price.margin",
                 "price.uses",
+                "postage.twice",
+                "postage.no-table",
                 "quotation.days",
                 "quotation.seconds",
                 "quotation.per-cent");

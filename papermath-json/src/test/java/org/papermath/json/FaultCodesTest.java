@@ -157,6 +157,8 @@ class FaultCodesTest {
             price.markup               | prices | 15 % on cost                     | 200000 % on cost
             price.margin               | prices | 15 % on cost                     | 100 % of the price
             price.uses                 | prices | 4.20 EUR per piece               | 4.20 EUR per 10 pieces pack
+            postage.twice              | prices | "upTo": "50 g"                   | "upTo": "20 g"
+            postage.no-table           | prices | "postage": {                     | "x-postage": {
             quotation.days             | quotation | "holdsUntil": "2027-02-04"    | "holdsUntil": "2027-01-04"
             quotation.seconds          | quotation | 10.60 EUR                     | 13.60 EUR
             quotation.per-cent         | quotation | 19 %                          | 0.12345678901 %

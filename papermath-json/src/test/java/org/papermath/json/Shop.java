@@ -40,6 +40,25 @@ final class Shop {
                 {"name": "sleeve", "per": "piece", "money": "0.12 EUR", "only": "programme"},
                 {"name": "postage", "per": "parcel", "money": "7.90 EUR", "pieces": 50, "only": "programme"},
                 {"name": "interleaf", "per": "sheet", "money": "0.03 EUR", "only": "programme"}
+              ],
+              "postage": {
+                "carrier": "the ferry",
+                "rates": [
+                  {"from": "2026-01-01", "service": "letter", "upTo": "20 g", "price": "1.10 EUR", "source": "board at the pier",
+                   "x-hook": 2},
+                  {"from": "2026-01-01", "service": "letter", "upTo": "50 g", "price": "1.40 EUR", "source": "board at the pier"},
+                  {"from": "2026-07-01", "service": "parcel", "upTo": "5 kg", "price": "6.20 EUR", "source": "the ferryman"}
+                ],
+                "surcharges": [
+                  {"from": "2026-01-01", "service": "letter", "name": "square", "price": "0.70 EUR", "source": "board at the pier"},
+                  {"from": "2026-07-01", "service": "parcel", "name": "bulky", "price": "2 EUR", "source": "the ferryman"}
+                ]
+              },
+              "posted": [
+                {"per": "mailed", "surcharges": ["square"], "only": "seat card"},
+                {"per": "piece", "service": "letter", "surcharges": ["square"], "only": "seat card"},
+                {"per": "parcel", "service": "parcel", "pieces": 50, "wrapping": "350 g", "surcharges": ["bulky"],
+                 "only": "programme"}
               ]
             }
             """;

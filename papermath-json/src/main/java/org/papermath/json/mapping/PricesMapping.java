@@ -17,6 +17,8 @@ import org.papermath.cost.Money;
 import org.papermath.cost.MoneyRate;
 import org.papermath.cost.Overhead;
 import org.papermath.cost.OwnLine;
+import org.papermath.cost.Postage;
+import org.papermath.cost.PostageTable;
 import org.papermath.cost.PriceList;
 import org.papermath.cost.Wear;
 import org.papermath.fibre.Alkali;
@@ -62,6 +64,9 @@ public final class PricesMapping {
                 in.optional("overheads").list(0, CommonMembers.MANY, one -> one.object(PricesMapping::overhead));
         ReadResult<List<OwnLine>> lines =
                 in.optional("lines").list(0, CommonMembers.MANY, one -> one.object(PricesMapping::line));
+        ReadResult<PostageTable> postage = in.optional("postage").object(one -> postage(one, currency));
+        ReadResult<List<Postage>> posted =
+                in.optional("posted").list(0, CommonMembers.MANY, one -> one.object(PricesMapping::posted));
         return in.make(() -> {
             PriceList.Builder list = PriceList.of(name.get(), date.get(), currency.get());
             fibres.orElse(List.of()).forEach(one -> list.fibre(one.what(), one.price()));
@@ -80,6 +85,8 @@ public final class PricesMapping {
             blotter.ifGiven(list::blotter);
             overheads.orElse(List.of()).forEach(list::overhead);
             lines.orElse(List.of()).forEach(list::line);
+            postage.ifGiven(list::postage);
+            posted.orElse(List.of()).forEach(list::post);
             return list.build();
         });
     }
@@ -122,6 +129,117 @@ public final class PricesMapping {
                             CommonMembers.atMost(CommonMembers.MANY, list.lines(), "lines"),
                             (item, one) -> item.object(in -> line(in, one)));
         }
+        list.postage().ifPresent(one -> out.member("postage").object(in -> postage(in, one)));
+        if (!list.posted().isEmpty()) {
+            out.member("posted")
+                    .list(
+                            CommonMembers.atMost(CommonMembers.MANY, list.posted(), "posted"),
+                            (item, one) -> item.object(in -> posted(in, one)));
+        }
+    }
+
+    private static ReadResult<PostageTable> postage(ObjectReader in, ReadResult<Currency> currency) {
+        ReadResult<String> carrier = in.required("carrier").text();
+        ReadResult<List<PostageTable.Rate>> rates =
+                in.required("rates").list(1, CommonMembers.MANY, one -> one.object(PricesMapping::postageRate));
+        ReadResult<List<PostageTable.Surcharge>> surcharges =
+                in.optional("surcharges").list(0, CommonMembers.MANY, one -> one.object(PricesMapping::surcharge));
+        return in.make(() -> {
+            PostageTable.Builder table = PostageTable.of(carrier.get(), currency.get());
+            rates.get().forEach(table::rate);
+            surcharges.orElse(List.of()).forEach(table::surcharge);
+            return table.build();
+        });
+    }
+
+    private static void postage(ObjectWriter out, PostageTable table) {
+        CommonMembers.text(out.member("carrier"), table.carrier());
+        out.member("rates")
+                .list(
+                        CommonMembers.atMost(CommonMembers.MANY, table.rates(), "rates"),
+                        (item, one) -> item.object(in -> {
+                            in.member("from").date(one.from());
+                            CommonMembers.text(in.member("service"), one.service());
+                            in.member("upTo").quantity(one.upTo());
+                            in.member("price").text(one.price().toString());
+                            CommonMembers.text(in.member("source"), one.source());
+                        }));
+        if (!table.surcharges().isEmpty()) {
+            out.member("surcharges")
+                    .list(
+                            CommonMembers.atMost(CommonMembers.MANY, table.surcharges(), "surcharges"),
+                            (item, one) -> item.object(in -> {
+                                in.member("from").date(one.from());
+                                CommonMembers.text(in.member("service"), one.service());
+                                CommonMembers.text(in.member("name"), one.name());
+                                in.member("price").text(one.price().toString());
+                                CommonMembers.text(in.member("source"), one.source());
+                            }));
+        }
+    }
+
+    private static ReadResult<PostageTable.Rate> postageRate(ObjectReader in) {
+        ReadResult<LocalDate> from = in.required("from").date();
+        ReadResult<String> service = in.required("service").text();
+        ReadResult<Amount<Mass>> upTo = CommonMembers.aboveZero(in.required("upTo"), Kinds.MASS, "mass of a step");
+        ReadResult<Money> price = money(in.required("price"));
+        ReadResult<String> source = in.required("source").text();
+        return in.make(() -> new PostageTable.Rate(from.get(), service.get(), upTo.get(), price.get(), source.get()));
+    }
+
+    private static ReadResult<PostageTable.Surcharge> surcharge(ObjectReader in) {
+        ReadResult<LocalDate> from = in.required("from").date();
+        ReadResult<String> service = in.required("service").text();
+        ReadResult<String> name = in.required("name").text();
+        ReadResult<Money> price = money(in.required("price"));
+        ReadResult<String> source = in.required("source").text();
+        return in.make(
+                () -> new PostageTable.Surcharge(from.get(), service.get(), name.get(), price.get(), source.get()));
+    }
+
+    private static ReadResult<Postage> posted(ObjectReader in) {
+        ReadResult<Postage.Basis> basis =
+                in.required("per").choice(List.of(Postage.Basis.values()), CommonMembers::word);
+        boolean known = !basis.isFaulty() && basis.isGiven();
+        boolean mailed = known && basis.get() == Postage.Basis.MAILED;
+        boolean parcel = known && basis.get() == Postage.Basis.PARCEL;
+        ReadResult<String> service =
+                (!known ? in.optional("service") : mailed ? in.unasked() : in.required("service")).text();
+        ReadResult<Integer> pieces = CommonMembers.count(
+                !known ? in.optional("pieces") : parcel ? in.required("pieces") : in.unasked(), Limits.PIECES);
+        ReadResult<Amount<Mass>> wrapping = CommonMembers.aboveZero(
+                known && !parcel ? in.unasked() : in.optional("wrapping"), Kinds.MASS, "mass of the wrapping");
+        ReadResult<List<String>> surcharges = in.optional("surcharges").list(0, CommonMembers.MANY, ValueReader::text);
+        ReadResult<String> only = in.optional("only").text();
+        return in.make(() -> {
+            Postage posted = switch (basis.get()) {
+                case MAILED -> Postage.asMailed();
+                case PIECE -> Postage.each(service.get());
+                case PARCEL -> Postage.parcels(service.get(), pieces.get(), wrapping.orElse(Kinds.MASS.ofSi(0, "g")));
+            };
+            for (String name : surcharges.orElse(List.of())) {
+                posted = posted.with(name);
+            }
+            return only.isGiven() ? posted.only(only.get()) : posted;
+        });
+    }
+
+    private static void posted(ObjectWriter out, Postage posted) {
+        out.member("per").text(CommonMembers.word(posted.basis()));
+        posted.service().ifPresent(one -> CommonMembers.text(out.member("service"), one));
+        if (posted.basis() == Postage.Basis.PARCEL) {
+            out.member("pieces").count(posted.inParcel());
+        }
+        if (posted.wrapping().si() > 0) {
+            out.member("wrapping").quantity(posted.wrapping());
+        }
+        if (!posted.surcharges().isEmpty()) {
+            out.member("surcharges")
+                    .list(
+                            CommonMembers.atMost(CommonMembers.MANY, posted.surcharges(), "surcharges"),
+                            CommonMembers::text);
+        }
+        posted.piece().ifPresent(one -> CommonMembers.text(out.member("only"), one));
     }
 
     static ReadResult<Money> money(ValueReader at) {

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.papermath.cost.OwnLine;
+import org.papermath.cost.Postage;
 import org.papermath.cost.Wear;
 import org.papermath.fibre.Alkali;
 import org.papermath.json.mapping.CommonMembers;
@@ -38,7 +39,92 @@ public final class PriceSchemas {
                         "lines",
                         SchemaWords.list(0, CommonMembers.MANY, line()),
                         "Lines of your own.",
-                        OmittedMembers.then("there is none"));
+                        OmittedMembers.then("there is none"))
+                .optional(
+                        "postage",
+                        postage(),
+                        "What a carrier asks, as the studio has read it; in the currency of the list.",
+                        OmittedMembers.then("nothing is posted"))
+                .optional(
+                        "posted",
+                        SchemaWords.list(0, CommonMembers.MANY, posted()),
+                        "How pieces are posted by that table, which must then be there.",
+                        OmittedMembers.then("nothing is posted"));
+    }
+
+    private static SchemaObject postage() {
+        String source = "Where it was read, so that it can be looked up again.";
+        return SchemaObject.object()
+                .meaning(
+                        "Steps by mass of each service, and surcharges. Of a service those hold whose day is the last one not"
+                                + " after the day of posting.")
+                .required("carrier", SchemaWords.text(), "Who carries.", "the post")
+                .required(
+                        "rates",
+                        SchemaWords.list(
+                                1,
+                                CommonMembers.MANY,
+                                SchemaObject.object()
+                                        .meaning("A step of a service. None twice.")
+                                        .required(
+                                                "from", SchemaWords.ref("day"), "The day it holds from.", "2027-01-01")
+                                        .required("service", SchemaWords.text(), "The service.", "letter")
+                                        .required(
+                                                "upTo",
+                                                SchemaWords.quantity(Kinds.MASS),
+                                                "The most it holds for, with it, above zero.",
+                                                "50 g")
+                                        .required("price", SchemaWords.text(), "The price of one.", "1.40 EUR")
+                                        .required("source", SchemaWords.text(), source, "leaflet of the counter")),
+                        "The steps.")
+                .optional(
+                        "surcharges",
+                        SchemaWords.list(
+                                0,
+                                CommonMembers.MANY,
+                                SchemaObject.object()
+                                        .meaning("What is asked besides. None twice.")
+                                        .required(
+                                                "from", SchemaWords.ref("day"), "The day it holds from.", "2027-01-01")
+                                        .required("service", SchemaWords.text(), "The service.", "letter")
+                                        .required("name", SchemaWords.text(), "What it is for.", "square")
+                                        .required("price", SchemaWords.text(), "The price each time.", "0.70 EUR")
+                                        .required("source", SchemaWords.text(), source, "leaflet of the counter")),
+                        "Surcharges.",
+                        OmittedMembers.then("there are none"));
+    }
+
+    private static Object posted() {
+        Map<String, SchemaObject> bases = new LinkedHashMap<>();
+        for (Postage.Basis basis : Postage.Basis.values()) {
+            SchemaObject posted = SchemaObject.object().meaning("Postage " + basis.words() + ".");
+            if (basis != Postage.Basis.MAILED) {
+                posted.required("service", SchemaWords.text(), "The service, as the table has it.", "letter");
+            }
+            if (basis == Postage.Basis.PARCEL) {
+                posted.required("pieces", SchemaWords.count(Limits.PIECES), "Pieces in a parcel.", 50)
+                        .optional(
+                                "wrapping",
+                                SchemaWords.quantity(Kinds.MASS),
+                                "The mass of box and wrapping, above zero.",
+                                OmittedMembers.then("it weighs nothing"),
+                                "350 g");
+            }
+            posted.optional(
+                            "surcharges",
+                            SchemaWords.list(0, CommonMembers.MANY, SchemaWords.text()),
+                            "Surcharges that come with each, as the table has them.",
+                            OmittedMembers.then("there are none"),
+                            List.of("square"))
+                    .optional(
+                            "only",
+                            SchemaWords.text(),
+                            "The one piece of an order it is for.",
+                            OmittedMembers.then("it is for all pieces"),
+                            "programme");
+            bases.put(CommonMembers.word(basis), posted);
+        }
+        return SchemaWords.byWord("per", "What is posted at a time.", bases);
     }
 
     private static void stuff(SchemaObject prices) {
