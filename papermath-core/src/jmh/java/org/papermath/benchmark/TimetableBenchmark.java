@@ -38,6 +38,8 @@ public class TimetableBenchmark {
 
     private final Workload ten = work(10);
     private final Workload year = work(120);
+    private final Workload tenInOrder = inOrder(ten);
+    private final Workload yearInOrder = inOrder(year);
     private final Timetable tenDays = Timetable.from(ten, START);
 
     /** Batches of a soak, a load, nine posts with their drying and sorting, and a finish: thirty tasks each. */
@@ -97,6 +99,13 @@ public class TimetableBenchmark {
         return work.build();
     }
 
+    /** The same, placed once in the order of time, as plans have it. */
+    private static Workload inOrder(Workload work) {
+        Workload.Builder again = Workload.in(work.workingTime());
+        work.resources().forEach(again::resource);
+        return again.tasks(work.tasks()).inOrderOfTime().build();
+    }
+
     private static Phase hours(Phase.Kind kind, String name, int hours) {
         Duration takes = Duration.ofHours(hours);
         return switch (kind) {
@@ -116,6 +125,18 @@ public class TimetableBenchmark {
     @Benchmark
     public Timetable year() {
         return Timetable.from(year, START);
+    }
+
+    /** Ten batches over a month, in the order of time. */
+    @Benchmark
+    public Timetable tenBatchesInOrderOfTime() {
+        return Timetable.from(tenInOrder, START);
+    }
+
+    /** A year of batches, in the order of time. */
+    @Benchmark
+    public Timetable yearInOrderOfTime() {
+        return Timetable.from(yearInOrder, START);
     }
 
     /** Four hundred draws of ten batches. */
