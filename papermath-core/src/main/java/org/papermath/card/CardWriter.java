@@ -23,6 +23,7 @@ import org.papermath.plan.AdditiveToWeigh;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.BeaterLoads;
 import org.papermath.plan.BeatingPlan;
+import org.papermath.plan.ColourPlan;
 import org.papermath.plan.CookingPlan;
 import org.papermath.plan.DryingPlan;
 import org.papermath.plan.EnvelopePlan;
@@ -103,6 +104,7 @@ final class CardWriter {
         ADD_MIXED("Add to the mixed stock"),
         ADD_PART("Add to this part"),
         DIVIDE("take"),
+        COLOUR("Judge the colour"),
         STOCK("Stock"),
         FORM("Mould and sheets"),
         VAT("Vat"),
@@ -357,6 +359,7 @@ final class CardWriter {
                                         : "")
                                 + (i + 1 < batch.additives().size() ? ", then " + clock(additive.waitAfter()) : ""));
             }
+            batch.colour().ifPresent(this::colour);
             row(
                     Label.STOCK,
                     set(batch.stock().volume(), "gal_us") + " at "
@@ -368,6 +371,51 @@ final class CardWriter {
                                     .orElse(""));
         }
         cautions(Label.BEAT);
+    }
+
+    private boolean isJudgingSaid;
+
+    /** How a batch comes to its colour: what is given first, how it is judged, what then. */
+    private void colour(ColourPlan colour) {
+        row(
+                Label.COLOUR,
+                "wanted dry " + colour.wanted().lab()
+                        + (colour.pigments().isEmpty() ? "; no pigment is in the recipe" : ""));
+        if (!colour.pigments().isEmpty()) {
+            row(
+                    "",
+                    "first "
+                            + String.join(
+                                    ", ",
+                                    colour.pigments().stream()
+                                            .map(one -> set(one.first(), "oz") + " "
+                                                    + one.additive().name())
+                                            .toList())
+                            + " a load; keep the rest back");
+            if (!isJudgingSaid) {
+                isJudgingSaid = true;
+                row(
+                        "",
+                        "strain, wait till the water stands clear, pull a swatch, press it, dry it "
+                                + clock(colour.drying()) + " on a warm plate; wet it is darker");
+                row("", "judge it by day and under a lamp, then add of the rest what it asks for");
+            }
+            colour.wanted()
+                    .nineInTen()
+                    .ifPresent(within -> row("", "told within ΔE00 " + tenths(within) + " nine times in ten"));
+        }
+        colour.before()
+                .ifPresent(before -> row(
+                        "",
+                        "after " + before + ": wash beater, vat and felts; what is left moves this one by about ΔE00 "
+                                + tenths(colour.leftOfBefore())));
+    }
+
+    /** A difference of colour, which nobody sees finer than in tenths. */
+    private static String tenths(double difference) {
+        return BigDecimal.valueOf(difference)
+                .setScale(1, RoundingMode.HALF_EVEN)
+                .toPlainString();
     }
 
     private static Label add(BatchPlan batch) {

@@ -126,6 +126,8 @@ public final class PreparingStock {
     private final @Nullable Slot leastPressure;
     private final Slot beatingLoad;
     private final Slot additiveLoad;
+    private final @Nullable Slot colourTrial;
+    private final double trials;
     private final double cookLiquor;
     private final double cookTime;
     private final @Nullable Slot cookSolids;
@@ -570,6 +572,10 @@ public final class PreparingStock {
         couchedPerRetention = known.slot("web.couched-per-retention", workshop.vat);
         beatingLoad = known.slot("labour.beating-load");
         additiveLoad = known.slot("labour.additive-load");
+        boolean isColoured = recipe.colour().isPresent()
+                && recipe.additives().stream().anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.PIGMENT);
+        colourTrial = isColoured ? known.slot("labour.colour-trial") : null;
+        trials = isColoured ? known.fixed("colour.trials", Scope.GENERAL) : 0;
         boolean cooks = Arrays.stream(fibres).anyMatch(fibre -> fibre.kettle != null);
         cookLiquor = cooks ? known.fixed("cook.liquor-ratio", Scope.GENERAL) : 0;
         cookTime = cooks ? known.fixed("cook.time", Scope.GENERAL) : 0;
@@ -1239,12 +1245,18 @@ public final class PreparingStock {
         return set.part * time;
     }
 
-    /** Hands on one pot, on one load, and at all the additives. */
+    /** Trial swatches of each addition, for a colour that is to be met; 0 where none is. */
+    public double trials() {
+        return trials;
+    }
+
+    /** Hands on one pot, on one load, and at all the additives and their trials. */
     public StageHours handling(Setting set, Values v) {
+        double judging = colourTrial == null ? 0 : trials * v.of(colourTrial);
         return new StageHours(
                 cookLabour == null ? 0 : v.of(cookLabour),
                 hasBeater ? v.of(beatingLoad) : 0,
-                additives.length == 0 || !set.isBeaten() ? 0 : set.additions * v.of(additiveLoad));
+                additives.length == 0 || !set.isBeaten() ? 0 : set.additions * (v.of(additiveLoad) + judging));
     }
 
     /** Hands at the pots, at the beater, at the scale and at the charging of the vat. */

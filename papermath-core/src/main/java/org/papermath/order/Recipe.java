@@ -11,6 +11,8 @@ import java.util.function.UnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
+import org.papermath.colour.ColourMatch;
+import org.papermath.colour.WantedColour;
 import org.papermath.fibre.Alkali;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Furnish;
@@ -54,6 +56,7 @@ public final class Recipe {
     private final @Nullable Amount<Consistency> vatConsistency;
     private final @Nullable Amount<FibreConcentration> sizeBath;
     private final @Nullable String stuff;
+    private final @Nullable WantedColour colour;
 
     private Recipe(Builder builder) {
         this.name = builder.name;
@@ -70,6 +73,7 @@ public final class Recipe {
         this.vatConsistency = builder.vatConsistency;
         this.sizeBath = builder.sizeBath;
         this.stuff = builder.stuff;
+        this.colour = builder.colour;
     }
 
     /**
@@ -102,6 +106,7 @@ public final class Recipe {
         private @Nullable Amount<Consistency> vatConsistency;
         private @Nullable Amount<FibreConcentration> sizeBath;
         private @Nullable String stuff;
+        private @Nullable WantedColour colour;
 
         private Builder(String name, Furnish furnish) {
             this.name = name;
@@ -266,6 +271,35 @@ public final class Recipe {
         public Builder stuff(String name) {
             given.once("stuff");
             stuff = CheckedName.require("stuff", name);
+            return this;
+        }
+
+        /**
+         * Says which colour the paper is to have. The doses of its pigments are additives as any other; trial swatches are
+         * judged by it.
+         *
+         * @param wanted the colour
+         * @return this builder
+         * @throws Refused if it was set before
+         */
+        public Builder colour(WantedColour wanted) {
+            Objects.requireNonNull(wanted, "wanted");
+            given.once("colour");
+            colour = wanted;
+            return this;
+        }
+
+        /**
+         * Takes over a match: the colour wanted, and the doses of the best proposal as additives, in their order.
+         *
+         * @param match what was found
+         * @return this builder
+         * @throws Refused if a colour was set or one of its pigments added before
+         */
+        public Builder colour(ColourMatch match) {
+            Objects.requireNonNull(match, "match");
+            colour(WantedColour.of(match));
+            match.best().doses().forEach(dose -> additive(dose.additive(), dose.dose()));
             return this;
         }
 
@@ -470,6 +504,15 @@ public final class Recipe {
     }
 
     /**
+     * Returns the colour the paper is to have.
+     *
+     * @return the colour, where the recipe says it
+     */
+    public Optional<WantedColour> colour() {
+        return Optional.ofNullable(colour);
+    }
+
+    /**
      * Returns a builder that begins with all this recipe says; what it is given then replaces that.
      *
      * @return a builder
@@ -488,6 +531,7 @@ public final class Recipe {
         b.vatConsistency = vatConsistency;
         b.sizeBath = sizeBath;
         b.stuff = stuff;
+        b.colour = colour;
         return b;
     }
 
@@ -567,7 +611,8 @@ public final class Recipe {
                 && Objects.equals(stockConsistency, that.stockConsistency)
                 && Objects.equals(vatConsistency, that.vatConsistency)
                 && Objects.equals(sizeBath, that.sizeBath)
-                && Objects.equals(stuff, that.stuff);
+                && Objects.equals(stuff, that.stuff)
+                && Objects.equals(colour, that.colour);
     }
 
     @Override

@@ -43,7 +43,8 @@ public final class BatchPlan {
             Estimate<Time> workingHours,
             Amount<Time> rollTime,
             Amount<Time> machineHours,
-            List<Balance> balances) {}
+            List<Balance> balances,
+            Optional<ColourPlan> colour) {}
 
     private final Values values;
 
@@ -54,6 +55,7 @@ public final class BatchPlan {
     static BatchPlan of(PlainNumbers in, int b, Recipe recipe) {
         Estimates numbers = in.estimates();
         PreparingStock.Setting set = in.settings().stock(b);
+        List<AdditiveToWeigh> additives = AdditiveToWeigh.of(in, b, recipe);
         return new BatchPlan(new Values(
                 recipe,
                 FibreToWeigh.of(in, b, recipe, set),
@@ -61,7 +63,7 @@ public final class BatchPlan {
                 SharedStuff.of(in, b, recipe),
                 SoakingPlan.of(set),
                 BeatingPlan.of(in, b, recipe),
-                AdditiveToWeigh.of(in, b, recipe),
+                additives,
                 CookingPlan.of(in, b, recipe),
                 StockPlan.of(in, b),
                 numbers.of(Kinds.SHARE, PreparingStock.BEATING, b),
@@ -75,7 +77,8 @@ public final class BatchPlan {
                 numbers.of(Kinds.TIME, PreparingStock.HOURS, b),
                 Kinds.TIME.ofSi(in.engine().stock(b).rollTime(set), "h"),
                 Kinds.TIME.ofSi(in.engine().stock(b).rollTime(set) + PreparingStock.boilTime(set), "h"),
-                balances(in.accounts(), b, recipe)));
+                balances(in.accounts(), b, recipe),
+                ColourPlan.of(in, b, recipe, additives)));
     }
 
     private static List<Balance> balances(Accounts accounts, int b, Recipe recipe) {
@@ -127,6 +130,11 @@ public final class BatchPlan {
     /** {@return what to add to each load, in order} */
     public List<AdditiveToWeigh> additives() {
         return values.additives;
+    }
+
+    /** {@return how the batch comes to its colour; empty where the recipe asks for none} */
+    public Optional<ColourPlan> colour() {
+        return values.colour;
     }
 
     /**

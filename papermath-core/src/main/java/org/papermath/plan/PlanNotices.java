@@ -320,6 +320,41 @@ final class PlanNotices {
                 left);
     }
 
+    /** Notes a colour that nothing gives, and one that what is left of the batch before spoils. */
+    private void colour(Recipe recipe, BatchPlan batch, String of) {
+        if (batch.colour().isEmpty()) {
+            return;
+        }
+        ColourPlan colour = batch.colour().get();
+        boolean pigment =
+                recipe.additives().stream().anyMatch(dose -> dose.additive().purpose() == Additive.Purpose.PIGMENT);
+        if (!pigment) {
+            warn(
+                    "colour.no-dose",
+                    of + "a colour is wanted, " + colour.wanted().lab()
+                            + ", and no pigment is in the recipe. Match it to the swatches of your pigments.",
+                    "batch",
+                    recipe.name(),
+                    "wanted",
+                    colour.wanted().lab().toString());
+        }
+        double seen = studio.assumptions().si("colour.just-seen", Scope.GENERAL);
+        if (colour.leftOfBefore() > seen) {
+            warn(
+                    "colour.trace",
+                    of + "what a wash leaves of " + colour.before().orElse("")
+                            + " in beater, vat and felts moves the colour by"
+                            + " about ΔE00 " + Digits.three(colour.leftOfBefore())
+                            + ", which can be seen. Wash twice, or make the two on other days with felts of their own.",
+                    "batch",
+                    recipe.name(),
+                    "before",
+                    colour.before().orElse(""),
+                    "difference",
+                    colour.leftOfBefore());
+        }
+    }
+
     private void batch(int b) {
         PreparingStock batch = engine.stock(b);
         Recipe recipe = plan.batches().get(b).recipe();
@@ -403,6 +438,7 @@ final class PlanNotices {
             StockNotices.beyondTrial(numbers.bands().likely().of(PreparingStock.BEATING, b), end)
                     .ifPresent(one -> add(one.about("batch", name)));
         }
+        colour(recipe, plan.batches().get(b), of);
         boolean aid =
                 recipe.additives().stream().anyMatch(d -> d.additive().purpose() == Additive.Purpose.RETENTION_AID);
         boolean particles =

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import org.papermath.drying.Dryer;
 import org.papermath.engine.BeaterRun;
 import org.papermath.engine.DryingSheets;
+import org.papermath.engine.Engine;
 import org.papermath.engine.FormingSheets;
 import org.papermath.engine.PieceWork;
 import org.papermath.engine.Posts;
@@ -315,7 +316,7 @@ final class TasksOfPlan {
             fibre.add(waiting(Stage.FIBRE, "have the fibre", "order it", seconds("schedule.delivery"), List.of()));
         }
         List<String> packed = new ArrayList<>();
-        for (int b = 0; b < batches.size(); b++) {
+        for (int b : ColourPlan.turns(in, Engine.usedRecipes(in.order()))) {
             List<String> stuff = stuff(b, fibre);
             lastFormed = form(b, stuff, lastFormed, packed);
         }
@@ -461,7 +462,7 @@ final class TasksOfPlan {
             loads.addAll(beaten.getOrDefault(at, List.of()));
         } else if (at == b) {
             boolean dosedInBeater =
-                    in.engine().beatenWith(b).length == 1 && set.runs().size() == 1;
+                    in.engine().beatenWith(b).length == 1 && set.runs().size() == 1 && stage.trials() == 0;
             int all = set.whole().runs().stream().mapToInt(BeaterRun::loads).sum();
             beat(name, set.whole(), hours, hands, fibre, dosedInBeater ? hours.additives() / all : 0)
                     .forEach(loads::addAll);
@@ -478,7 +479,12 @@ final class TasksOfPlan {
         String dose = "dose " + name;
         // What is shared is dosed once, when its part is there.
         double dosing = with == null ? hours.additives() : hours.additives() / Math.max(1, set.additions());
-        add(Stage.BEAT, task(dose, loads, "hands").phase(hands("dose", time(dosing), hands)));
+        Task.Builder task = task(dose, loads, "hands").phase(hands("dose", time(dosing), hands));
+        if (stage.trials() > 0) {
+            double rounds = stage.trials() * (with == null ? set.additions() : 1);
+            task.phase(Phase.waiting("dry the trial swatches", time(rounds * seconds("colour.trial-drying"))));
+        }
+        add(Stage.BEAT, task);
         return List.of(prefix + dose);
     }
 

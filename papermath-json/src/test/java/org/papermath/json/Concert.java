@@ -3,6 +3,8 @@ package org.papermath.json;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import org.papermath.colour.Lab;
+import org.papermath.colour.WantedColour;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
 import org.papermath.format.Formats;
@@ -58,7 +60,9 @@ final class Concert {
               "beating": "2 h",
               "beatenApart": [{"fibre": "abaca", "time": "4.5 h"}],
               "timedSheet": {"time": "22 s", "fibre": "95 g/m2", "consistency": "0.4 %"},
-              "stuff": "reed stuff"
+              "stuff": "reed stuff",
+              "colour": {"l": 71.5, "a": -2, "b": 24, "illuminant": "D50",
+                         "told": {"l": 71.2, "a": -1.6, "b": 23.5}, "within": 2.4}
             }
             """;
 
@@ -209,14 +213,18 @@ final class Concert {
     static String planOfTwoColours() {
         OrderDocument concert = read().value();
         Furnish reed = concert.order().recipes().get(0).furnish();
-        Recipe pale =
-                Recipe.of("pale", reed).beating(Amounts.hours(2)).stuff("white").build();
+        Recipe pale = Recipe.of("pale", reed)
+                .beating(Amounts.hours(2))
+                .stuff("white")
+                .colour(WantedColour.of(Lab.of(86, 1, 9)))
+                .build();
         Order order = Order.of("two colours")
                 .recipe(pale)
                 .recipe(Recipe.of("blue", reed)
                         .beating(Amounts.hours(2))
                         .stuff("white")
                         .additive(Additive.of("blue pigment", Additive.Purpose.PIGMENT), Dose.percent(2))
+                        .colour(WantedColour.of(Lab.of(50, -4, -30)).told(Lab.of(50.2, -4, -29), 3))
                         .build())
                 .piece(Piece.of("sheet", 9, "pale")
                         .size(Formats.ISO_A4)

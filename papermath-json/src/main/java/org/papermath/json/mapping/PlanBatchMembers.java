@@ -18,6 +18,7 @@ import org.papermath.plan.Balance;
 import org.papermath.plan.BatchPlan;
 import org.papermath.plan.BeaterLoads;
 import org.papermath.plan.BeatingPlan;
+import org.papermath.plan.ColourPlan;
 import org.papermath.plan.CookingPlan;
 import org.papermath.plan.FibreToWeigh;
 import org.papermath.plan.SharedStuff;
@@ -121,6 +122,30 @@ final class PlanBatchMembers {
             .has("waitAfter", set(Kinds.TIME), AdditiveToWeigh::waitAfter)
             .says("How long the beater turns before the next one.", "5 min");
 
+    private static final Members<ColourPlan.Pigment> PIGMENT = Members.<ColourPlan.Pigment>of(
+                    "A pigment on the scale, for each load.")
+            .has("name", TEXT, one -> one.additive().name())
+            .says("What it is called.", "ochre")
+            .has("first", set(Kinds.MASS), ColourPlan.Pigment::first)
+            .says("Product before the first trial swatch.", "18.3 g")
+            .has("keptBack", set(Kinds.MASS), ColourPlan.Pigment::keptBack)
+            .says("Product of the dose kept back until the swatch is judged.", "6.1 g");
+
+    private static final Members<ColourPlan> COLOUR = Members.<ColourPlan>of(
+                    "A part of the pigment first, a trial swatch dried and judged, then the rest.")
+            .has("wanted", TEXT, plan -> plan.wanted().lab().toString())
+            .says("The colour of the dried sheets.", "L* 62.4 a* 14.1 b* 48 (D65, 2°)")
+            .has("pigments", list(PIGMENT), ColourPlan::pigments)
+            .says("The pigments, as they are added.")
+            .has("trials", COUNT, ColourPlan::trials)
+            .says("Trial swatches reckoned with for each load that is coloured.", 2)
+            .has("drying", set(Kinds.TIME), ColourPlan::drying)
+            .says("How long a swatch dries before it is judged.", "15 min")
+            .mayHave("before", TEXT, ColourPlan::before)
+            .says("The coloured batch made just before this one, the lighter first.", "oat")
+            .has("leftOfBefore", set(Kinds.NUMBER), plan -> Kinds.NUMBER.ofSi(plan.leftOfBefore(), "1"))
+            .says("By how much, as a difference by CIEDE2000, what a wash leaves of it moves this one.", "0.2");
+
     private static final Members<StockPlan> STOCK = Members.<StockPlan>of("The stock of all loads together.")
             .has("mass", set(Kinds.MASS), StockPlan::mass)
             .says("What it weighs.", "111.1 kg")
@@ -181,6 +206,8 @@ final class PlanBatchMembers {
             .says("The loads of the beater, or why there are none.")
             .has("additives", list(ADDITIVE), BatchPlan::additives)
             .says("What goes into each load, in order.")
+            .mayHave("colour", COLOUR, BatchPlan::colour)
+            .says("How the batch comes to its colour. Only where the recipe asks for one.")
             .mayHave("cooking", COOKING, BatchPlan::cooking)
             .says("What is cooked first. Only where fibre is bought raw, green or as rag.")
             .has("stock", STOCK, BatchPlan::stock)

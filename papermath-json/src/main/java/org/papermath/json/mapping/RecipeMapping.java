@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.quantity.Time;
+import org.papermath.colour.WantedColour;
 import org.papermath.fibre.Alkali;
 import org.papermath.fibre.BoughtFibre;
 import org.papermath.fibre.Fibre;
@@ -69,6 +70,7 @@ public final class RecipeMapping {
         ReadResult<Amount<FibreConcentration>> sizeBath =
                 CommonMembers.within(in.optional("sizeBath"), Limits.SIZE_BATH, "strength of the size bath");
         ReadResult<String> stuff = CommonMembers.sayable(in.optional("stuff").text());
+        ReadResult<WantedColour> colour = in.optional("colour").object(ColourMapping::wanted);
         return in.make(() -> {
             Recipe.Builder recipe = Recipe.of(name.get(), furnish.get());
             beating.ifGiven(recipe::beating);
@@ -82,6 +84,7 @@ public final class RecipeMapping {
             vat.ifGiven(recipe::vatConsistency);
             sizeBath.ifGiven(recipe::sizeBath);
             stuff.ifGiven(recipe::stuff);
+            colour.ifGiven(wanted -> recipe.colour(wanted));
             return recipe.build();
         });
     }
@@ -123,6 +126,8 @@ public final class RecipeMapping {
         recipe.vatConsistency().ifPresent(value -> out.member("vatConsistency").quantity(value));
         recipe.sizeBath().ifPresent(value -> out.member("sizeBath").quantity(value));
         recipe.stuff().ifPresent(name -> CommonMembers.name(out.member("stuff"), name));
+        recipe.colour()
+                .ifPresent(wanted -> out.member("colour").object(members -> ColourMapping.write(members, wanted)));
     }
 
     public static ReadResult<Furnish> furnish(ValueReader at) {

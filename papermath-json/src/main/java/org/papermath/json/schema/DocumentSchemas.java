@@ -527,7 +527,13 @@ public final class DocumentSchemas {
                                 + " furnish, cooking, beating and the consistencies of beater and stock. Without the"
                                 + " signs [ ] and @.",
                         OmittedMembers.then("the stuff is beaten for this recipe alone"),
-                        "white");
+                        "white")
+                .optional(
+                        "colour",
+                        ColourSchemas.wanted(),
+                        "The colour of the dried sheets. Its pigments stand among the additives; trial swatches are judged"
+                                + " by it.",
+                        OmittedMembers.then("the paper is as its pulp and additives make it"));
     }
 
     private static SchemaObject additive() {

@@ -141,6 +141,14 @@ final class SchemaWords {
         return Map.of("type", "string", "pattern", "^(([01][0-9]|2[0-3]):[0-5][0-9]|24:00)$");
     }
 
+    static Object number(double least, double most) {
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("type", "number");
+        schema.put("minimum", least);
+        schema.put("maximum", most);
+        return schema;
+    }
+
     static Object count(long least, long most) {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("type", "integer");

@@ -1,0 +1,66 @@
+package org.papermath.json.mapping;
+
+import java.util.List;
+import org.papermath.colour.Illuminant;
+import org.papermath.colour.Lab;
+import org.papermath.colour.WantedColour;
+import org.papermath.json.kit.ObjectReader;
+import org.papermath.json.kit.ObjectWriter;
+import org.papermath.json.kit.ReadResult;
+
+/** A colour that is wanted. */
+final class ColourMapping {
+    private static final List<Illuminant> LIGHTS = List.of(Illuminant.values());
+
+    private ColourMapping() {}
+
+    static ReadResult<WantedColour> wanted(ObjectReader in) {
+        Parts parts = new Parts(in);
+        ReadResult<Illuminant> light = in.optional("illuminant").choice(LIGHTS, Illuminant::name);
+        ReadResult<Parts> told = in.optional("told").object(one -> {
+            Parts read = new Parts(one);
+            return one.make(() -> read.checked());
+        });
+        ReadResult<Double> within = in.optional("within").number(0, 50);
+        return in.make(() -> {
+            Illuminant seen = light.orElse(Illuminant.D65);
+            WantedColour wanted = WantedColour.of(parts.lab(seen));
+            return told.optional().isPresent() && within.optional().isPresent()
+                    ? wanted.told(told.get().lab(seen), within.get())
+                    : wanted;
+        });
+    }
+
+    private record Parts(ReadResult<Double> l, ReadResult<Double> a, ReadResult<Double> b) {
+        Parts(ObjectReader in) {
+            this(
+                    in.required("l").number(0, 110),
+                    in.required("a").number(-150, 150),
+                    in.required("b").number(-150, 150));
+        }
+
+        Parts checked() {
+            lab(Illuminant.D65);
+            return this;
+        }
+
+        Lab lab(Illuminant light) {
+            return new Lab(l.get(), a.get(), b.get(), light);
+        }
+    }
+
+    static void write(ObjectWriter out, WantedColour wanted) {
+        write(out, wanted.lab());
+        if (wanted.lab().illuminant() != Illuminant.D65) {
+            out.member("illuminant").text(wanted.lab().illuminant().name());
+        }
+        wanted.told().ifPresent(told -> out.member("told").object(members -> write(members, told)));
+        wanted.nineInTen().ifPresent(within -> out.member("within").number(within));
+    }
+
+    private static void write(ObjectWriter out, Lab lab) {
+        out.member("l").number(lab.l());
+        out.member("a").number(lab.a());
+        out.member("b").number(lab.b());
+    }
+}

@@ -1,0 +1,39 @@
+package org.papermath.json.schema;
+
+import java.util.List;
+import org.papermath.colour.Illuminant;
+
+/** Colours in documents. */
+final class ColourSchemas {
+    private ColourSchemas() {}
+
+    static SchemaObject wanted() {
+        return lab("A colour that is wanted, to the observer of 2°.")
+                .optional(
+                        "illuminant",
+                        SchemaWords.words(List.of(Illuminant.values()), Illuminant::name),
+                        "The light it is told in.",
+                        OmittedMembers.is("D65", "daylight"),
+                        "D50")
+                .optional(
+                        "told",
+                        lab("The colour the doses are told to give, in the same light."),
+                        "What the doses are told to give. Stands with within.",
+                        OmittedMembers.then("nothing is told of what comes out"))
+                .optional(
+                        "within",
+                        SchemaWords.number(0, 50),
+                        "How far from the colour told sheets come out at most, nine times in ten: a difference by CIEDE2000.",
+                        OmittedMembers.then("nothing is told of what comes out"),
+                        1.2);
+    }
+
+    private static SchemaObject lab(String meaning) {
+        return SchemaObject.object()
+                .meaning(meaning)
+                .required(
+                        "l", SchemaWords.number(0, 110), "Lightness L*, 0 for black to 100 for a perfect white.", 62.4)
+                .required("a", SchemaWords.number(-150, 150), "From green, below zero, to red: a*.", 14.1)
+                .required("b", SchemaWords.number(-150, 150), "From blue, below zero, to yellow: b*.", 48);
+    }
+}
