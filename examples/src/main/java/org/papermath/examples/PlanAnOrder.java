@@ -38,8 +38,9 @@ public final class PlanAnOrder {
     private static final String SAMPLE = "midwinter-concert";
     private static final int MANY = 12;
     private static final String USAGE = """
-            usage: PlanAnOrder [--json | --days | --calendar | --picture] [--out FILE] [order.json]
+            usage: PlanAnOrder [--json | --page | --days | --calendar | --picture] [--out FILE] [order.json]
               --json      gives the plan as a document, in place of the making card
+              --page      gives the card as a page to print, in HTML, with lines to write readings on
               --days      gives what to do day by day, and what to start for the night
               --calendar  gives the days as a calendar file, for programs that read iCalendar
               --picture   gives the days as a picture of bars, in SVG, for a browser
@@ -51,6 +52,7 @@ public final class PlanAnOrder {
     private enum Form {
         CARD("The making card"),
         JSON("The plan"),
+        PAGE("The page"),
         DAYS("What to do day by day"),
         CALENDAR("The calendar"),
         PICTURE("The picture of the days");
@@ -64,6 +66,7 @@ public final class PlanAnOrder {
         static @Nullable Form of(String option) {
             return switch (option) {
                 case "--json" -> JSON;
+                case "--page" -> PAGE;
                 case "--days" -> DAYS;
                 case "--calendar" -> CALENDAR;
                 case "--picture" -> PICTURE;
@@ -80,7 +83,7 @@ public final class PlanAnOrder {
     /**
      * Plans an order.
      *
-     * @param args {@code --json} for the plan as a document, {@code --days}, {@code --calendar} or
+     * @param args {@code --json} for the plan as a document, {@code --page} for the card to print, {@code --days}, {@code --calendar} or
      *     {@code --picture} for its days; {@code --out} with the path of a file to save it in; the path of an order, or none
      *     for the sample
      */
@@ -152,6 +155,7 @@ public final class PlanAnOrder {
         return switch (form) {
             case CARD -> MakingCard.of(plan).toString();
             case JSON -> PapermathDocuments.writePlan(plan, "papermath examples", "0.1.0");
+            case PAGE -> MakingCard.of(plan).page();
             case DAYS -> plan.schedule().timetable().text();
             case PICTURE ->
                 DaysDrawing.of("Days of " + plan.order().name(), plan.schedule().timetable())
@@ -179,7 +183,8 @@ public final class PlanAnOrder {
             Form asked = Form.of(arg);
             if (asked != null) {
                 if (form != Form.CARD && form != asked) {
-                    err.println(arg + ": only one of --json, --days, --calendar and --picture can be given at a time.");
+                    err.println(arg
+                            + ": only one of --json, --page, --days, --calendar and --picture can be given at a time.");
                     return null;
                 }
                 form = asked;

@@ -44,7 +44,7 @@ class PlanAnOrderTest {
 
     @Test
     void withoutArgumentsTheSampleIsPlanned() {
-        assertThat(run()).isEqualTo(PlanAnOrder.DONE);
+        assertThat(run()).isZero();
         assertThat(printed())
                 .isEqualTo(MakingCard.of(MakingPlan.of(Embed.order(), Embed.studio()))
                         .toString())
@@ -54,7 +54,7 @@ class PlanAnOrderTest {
 
     @Test
     void thePlanCanBeWrittenAsADocument() {
-        assertThat(run("--json")).isEqualTo(PlanAnOrder.DONE);
+        assertThat(run("--json")).isZero();
         assertThat(printed()).startsWith("{\n  \"format\": \"papermath/plan\"").endsWith("}\n");
     }
 
@@ -65,7 +65,7 @@ class PlanAnOrderTest {
                 Files.copy(in, folder.resolve(name));
             }
         }
-        assertThat(run(folder.resolve("order.json").toString())).isEqualTo(PlanAnOrder.DONE);
+        assertThat(run(folder.resolve("order.json").toString())).isZero();
         assertThat(printed()).contains("midwinter concert");
     }
 
@@ -119,7 +119,7 @@ class PlanAnOrderTest {
     @Test
     void theCardOrThePlanIsSavedInAFile(@TempDir Path folder) throws IOException {
         Path card = folder.resolve("card of the concert.txt");
-        assertThat(run("--out", card.toString())).isEqualTo(PlanAnOrder.DONE);
+        assertThat(run("--out", card.toString())).isZero();
         assertThat(Files.readString(card))
                 .isEqualTo(MakingCard.of(MakingPlan.of(Embed.order(), Embed.studio()))
                         .toString());
@@ -127,7 +127,7 @@ class PlanAnOrderTest {
 
         Path plan = Files.writeString(folder.resolve("plan.json"), "an old one");
         err.reset();
-        assertThat(run("--json", "--out", plan.toString())).isEqualTo(PlanAnOrder.DONE);
+        assertThat(run("--json", "--out", plan.toString())).isZero();
         assertThat(PapermathDocuments.readPlan(plan).value().moved()).isEmpty();
         assertThat(Files.readString(plan)).startsWith("{").endsWith("}\n");
         assertThat(complained()).isEqualToIgnoringNewLines("The plan is saved in " + plan + ".");
@@ -157,7 +157,7 @@ class PlanAnOrderTest {
         try (var files = Files.list(folder)) {
             assertThat(files).containsExactly(order);
         }
-        assertThat(run(order.toString())).isEqualTo(PlanAnOrder.DONE);
+        assertThat(run(order.toString())).isZero();
     }
 
     @Test
@@ -187,7 +187,7 @@ class PlanAnOrderTest {
             assertThat(complained())
                     .startsWith(one[0])
                     .contains(
-                            "usage: PlanAnOrder [--json | --days | --calendar | --picture] [--out FILE] [order.json]",
+                            "usage: PlanAnOrder [--json | --page | --days | --calendar | --picture] [--out FILE] [order.json]",
                             "-Dexec.args=--out 'my plan.txt' 'my order.json'");
         }
         assertThat(printed()).isEmpty();
@@ -215,6 +215,12 @@ class PlanAnOrderTest {
                 .startsWith("BEGIN:VCALENDAR\r\n")
                 .contains("DTSTAMP:20261102T120000Z")
                 .endsWith("END:VCALENDAR\r\n");
+        ByteArrayOutputStream page = new ByteArrayOutputStream();
+        assertThat(PlanAnOrder.run(List.of("--page"), stream(page), stream(err), early))
+                .isZero();
+        assertThat(page.toString(StandardCharsets.UTF_8))
+                .startsWith("<!DOCTYPE html>")
+                .contains("<h1>midwinter concert", "Write down: ");
         ByteArrayOutputStream picture = new ByteArrayOutputStream();
         assertThat(PlanAnOrder.run(List.of("--picture"), stream(picture), stream(err), early))
                 .isZero();
@@ -226,7 +232,7 @@ class PlanAnOrderTest {
         assertThat(PlanAnOrder.run(List.of("--days", "--json"), stream(calendar), stream(err), early))
                 .isEqualTo(PlanAnOrder.BAD_INPUT);
         assertThat(err.toString(StandardCharsets.UTF_8))
-                .contains("only one of --json, --days, --calendar and --picture");
+                .contains("only one of --json, --page, --days, --calendar and --picture");
     }
 
     @Test

@@ -46,18 +46,10 @@ import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
 import org.papermath.text.Digits;
-import org.papermath.text.Wrap;
 import org.papermath.vat.Vat;
 
 /** Writes a {@link MakingCard}, section by section. */
 final class CardWriter {
-    private static final int LABEL = 24;
-    private static final int COLUMN = 25;
-    private static final int WIDTH = 100;
-    private static final int ACROSS = 3;
-    private static final int DATE = 12;
-    /** Stands for a blank at which no line ends; no text has it. */
-    private static final char KEPT = '\u001f';
     /** What is less than this part of the whole is not worth a pail. */
     private static final double TRIFLE = 0.005;
     /** The part of the largest amount given at a time below which another one only fills up. */
@@ -72,14 +64,18 @@ final class CardWriter {
     private static final int MOST_PAIRS = 99;
     private static final double LEAST_OUNCES = 0.1;
 
-    private final List<String> lines = new ArrayList<>();
+    private final CardForm form;
     private final MakingPlan plan;
     private final boolean customary;
     private int section;
 
-    CardWriter(MakingPlan plan) {
+    CardWriter(MakingPlan plan, CardForm form) {
         this.plan = plan;
+        this.form = form;
         this.customary = plan.studio().alsoCustomaryUnits();
+    }
+
+    void write() {
         title();
         weigh();
         beat();
@@ -196,10 +192,6 @@ final class CardWriter {
         }
     }
 
-    List<String> lines() {
-        return List.copyOf(lines);
-    }
-
     /** The words a card can carry in its first column. */
     static List<String> labels() {
         return Label.words();
@@ -208,17 +200,20 @@ final class CardWriter {
     // ------------------------------------------------------------------------------------------------ sections
 
     private void title() {
-        lines.add("MAKING CARD  " + plan.order().name());
-        lines.add("for " + plan.studio().name()
-                + plan.order().due().map(day -> ", parcel leaves " + day).orElse("") + ".");
-        lines.add("Do what is set. A figure with a band (a–b) is what nine makings in ten will give.");
+        form.title(
+                "Making card",
+                plan.order().name(),
+                "for " + plan.studio().name()
+                        + plan.order()
+                                .due()
+                                .map(day -> ", parcel leaves " + day)
+                                .orElse("") + ".",
+                "Do what is set. A figure with a band (a–b) is what nine makings in ten will give.");
     }
 
     private void head(Label label) {
         section++;
-        String head = section + " " + label.text.toUpperCase(java.util.Locale.ROOT) + " ";
-        lines.add("");
-        lines.add(head + "-".repeat(WIDTH - head.length()));
+        form.section(section, label.text);
     }
 
     private void weigh() {
@@ -992,17 +987,9 @@ final class CardWriter {
     private void days() {
         head(Label.DAYS);
         List<Schedule.Step> steps = plan.schedule().steps();
-        if (steps.stream().anyMatch(step -> day(step).length() >= WIDTH / 2)) {
-            // A step of one's own may have a long name.
-            for (Schedule.Step step : steps) {
-                List<String> parts = kept(step.name() + ", " + step.inDays(), WIDTH - DATE);
-                for (int i = 0; i < parts.size(); i++) {
-                    lines.add(pad(i == 0 ? date(step) : "", DATE) + parts.get(i));
-                }
-            }
-        } else {
-            twoColumns(steps);
-        }
+        form.days(steps.stream()
+                .map(step -> new CardForm.Dated(date(step), step.name() + ", " + step.inDays()))
+                .toList());
         wrap("", "In all: " + plan.schedule().inDays() + ".");
         wrap(
                 "",
@@ -1018,21 +1005,8 @@ final class CardWriter {
         cautions(Label.DAYS);
     }
 
-    /** The second column has the later days. */
-    private void twoColumns(List<Schedule.Step> steps) {
-        int half = (steps.size() + 1) / 2;
-        for (int i = 0; i < half; i++) {
-            lines.add((pad(day(steps.get(i)), WIDTH / 2) + (half + i < steps.size() ? day(steps.get(half + i)) : ""))
-                    .stripTrailing());
-        }
-    }
-
     private static String date(Schedule.Step step) {
         return step.start().map(LocalDate::toString).orElse("-");
-    }
-
-    private static String day(Schedule.Step step) {
-        return pad(date(step), DATE) + step.name() + ", " + step.inDays();
     }
 
     private void lookOut() {
@@ -1088,15 +1062,15 @@ final class CardWriter {
     }
 
     private void foot() {
-        lines.add("");
-        lines.add("Local codes and licensed practice come before this card.");
         long weak = plan.assumptionsUsed().stream()
                 .filter(a -> a.basis().isUncalibrated())
                 .count();
-        lines.add("papermath, assumptions of edition "
-                + plan.studio().assumptions().edition() + ", "
-                + plan.studio().assumptions().own().size() + " of the studio's own; " + weak + " of "
-                + plan.assumptionsUsed().size() + " values uncalibrated.");
+        form.foot(
+                "Local codes and licensed practice come before this card.",
+                "papermath, assumptions of edition "
+                        + plan.studio().assumptions().edition() + ", "
+                        + plan.studio().assumptions().own().size() + " of the studio's own; " + weak + " of "
+                        + plan.assumptionsUsed().size() + " values uncalibrated.");
     }
 
     // ------------------------------------------------------------------------------------------------ lines
@@ -1106,10 +1080,7 @@ final class CardWriter {
     }
 
     private void row(String label, String text) {
-        List<String> parts = kept(text, WIDTH - LABEL);
-        for (int i = 0; i < parts.size(); i++) {
-            lines.add((pad(i == 0 ? label : "", LABEL) + parts.get(i)).stripTrailing());
-        }
+        form.row(label, text);
     }
 
     private void pieces(Label label, Function<PiecePlan, String> cell) {
@@ -1135,45 +1106,15 @@ final class CardWriter {
         List<String> cells = plan.pieces().stream().map(of).toList();
         if (cells.size() > 1 && cells.stream().distinct().count() == 1) {
             if (!cells.get(0).isEmpty()) {
-                lines.add(pad(label, LABEL) + cells.get(0) + (cells.get(0).equals("-") ? "" : "  (all)"));
+                form.alike(label, cells.get(0));
             }
-            return;
+        } else if (!cells.stream().allMatch(String::isEmpty)) {
+            form.cells(label, cells);
         }
-        if (cells.stream().allMatch(String::isEmpty)) {
-            return;
-        }
-        for (int from = 0; from < cells.size(); from += ACROSS) {
-            List<List<String>> columns = cells.subList(from, Math.min(from + ACROSS, cells.size())).stream()
-                    .map(cell -> kept(cell, COLUMN - 1))
-                    .toList();
-            int deep = columns.stream().mapToInt(List::size).max().orElse(0);
-            for (int i = 0; i < deep; i++) {
-                StringBuilder line = new StringBuilder(pad(from == 0 && i == 0 ? label : "", LABEL));
-                for (List<String> column : columns) {
-                    line.append(pad(i < column.size() ? column.get(i) : "", COLUMN));
-                }
-                lines.add(line.toString().stripTrailing());
-            }
-        }
-    }
-
-    /** Lines of a width in which a number keeps to the word behind it. */
-    private static List<String> kept(String text, int width) {
-        String whole = text.replaceAll("(\\d\\)?) (?=\\S)", "$1" + KEPT);
-        return Wrap.lines(whole, width).stream()
-                .map(line -> line.replace(KEPT, ' '))
-                .toList();
     }
 
     private void wrap(String bullet, String text) {
-        List<String> parts = kept(text, WIDTH - 2);
-        for (int i = 0; i < parts.size(); i++) {
-            lines.add((i == 0 && !bullet.isEmpty() ? bullet : "  ") + parts.get(i));
-        }
-    }
-
-    private static String pad(String text, int width) {
-        return text.length() >= width ? text + " " : text + " ".repeat(width - text.length());
+        form.line(bullet, text);
     }
 
     // ------------------------------------------------------------------------------------------------ figures

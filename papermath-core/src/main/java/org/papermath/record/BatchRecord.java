@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.papermath.colour.Lab;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
@@ -74,6 +75,7 @@ public final class BatchRecord {
         private @Nullable String vat;
         private @Nullable String press;
         private @Nullable String dryer;
+        private @Nullable Lab colour;
         private String note = "";
         private final Map<String, Amount<?>> planned = new LinkedHashMap<>();
         private final List<Measurement> measurements = new ArrayList<>();
@@ -93,6 +95,7 @@ public final class BatchRecord {
             vat = from.vat;
             press = from.press;
             dryer = from.dryer;
+            colour = from.colour;
             note = from.note;
             planned.putAll(from.planned);
             measurements.addAll(from.measurements);
@@ -224,6 +227,17 @@ public final class BatchRecord {
         public Builder dryer(String called) {
             Objects.requireNonNull(called, "called");
             dryer = named(called);
+            return this;
+        }
+
+        /**
+         * Notes the colour that came out; a repeat is made to it.
+         *
+         * @param dried a dried sheet of the batch, as it was read
+         * @return this builder
+         */
+        public Builder colour(Lab dried) {
+            colour = Objects.requireNonNull(dried, "dried");
             return this;
         }
 
@@ -466,6 +480,15 @@ public final class BatchRecord {
     }
 
     /**
+     * Returns the colour that came out.
+     *
+     * @return a dried sheet of the batch, if it was read
+     */
+    public Optional<Lab> colour() {
+        return Optional.ofNullable(given.colour);
+    }
+
+    /**
      * Returns the free note.
      *
      * @return the note, perhaps empty
@@ -516,6 +539,7 @@ public final class BatchRecord {
                 && vat().equals(that.vat())
                 && press().equals(that.press())
                 && dryer().equals(that.dryer())
+                && colour().equals(that.colour())
                 && note().equals(that.note())
                 && planned.equals(that.planned)
                 && measurements.equals(that.measurements);

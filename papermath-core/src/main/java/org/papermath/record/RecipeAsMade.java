@@ -8,6 +8,7 @@ import java.util.Optional;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
+import org.papermath.colour.WantedColour;
 import org.papermath.evidence.Reading;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Furnish;
@@ -65,6 +66,7 @@ final class RecipeAsMade {
         planned.vatConsistency().ifPresent(made::vatConsistency);
         planned.sizeBath().ifPresent(made::sizeBath);
         planned.stuff().ifPresent(made::stuff);
+        record.colour().map(WantedColour::of).or(planned::colour).ifPresent(colour -> made.colour(colour));
         return made.build();
     }
 

@@ -22,6 +22,8 @@ import java.util.Random;
 import java.util.function.Supplier;
 import javax.measure.Quantity;
 import org.papermath.air.Air;
+import org.papermath.colour.Lab;
+import org.papermath.colour.WantedColour;
 import org.papermath.drying.Dryer;
 import org.papermath.drying.Ventilation;
 import org.papermath.envelope.EnvelopeStyle;
@@ -793,6 +795,24 @@ final class GuardCases {
                                         .after(OwnStep.Stage.BEAT)
                                         .build()),
                         full().build()));
+        cases.put("colours-light-to-dark", () -> {
+            Order.Builder order = Order.of("two colours");
+            for (String colour : List.of("soot", "straw")) {
+                Recipe.Builder recipe = Recipe.of(colour, Furnish.of(Fibres.COTTON_RAG))
+                        .beating(hours(2))
+                        .stuff("white")
+                        .colour(WantedColour.of(colour.equals("soot") ? Lab.of(22, 0, 0) : Lab.of(84, 4, 26)));
+                if (colour.equals("soot")) {
+                    recipe.additive(Additive.of(colour, Additive.Purpose.PIGMENT), Dose.percent(6));
+                }
+                order.recipe(recipe.build())
+                        .piece(Piece.of(colour + " card", 20, colour)
+                                .size(Formats.ISO_A6)
+                                .grammage(Grammage.gsm(240))
+                                .build());
+            }
+            return MakingPlan.of(order.build(), full().build());
+        });
         cases.put("kozo", () -> MakingPlan.of(order(Furnish.of(Fibres.KOZO), cards().build()), full().build()));
         cases.put(
                 "without-bands",

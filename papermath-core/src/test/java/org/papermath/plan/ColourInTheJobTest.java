@@ -29,6 +29,7 @@ import org.papermath.pulp.RetentionModel.Circumstance;
 import org.papermath.quantity.Dose;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Share;
+import org.papermath.record.BatchRecord;
 
 /** An order that asks for colours, from ladders of swatches to the card. */
 class ColourInTheJobTest {
@@ -179,6 +180,17 @@ class ColourInTheJobTest {
                 .contains("then add of the rest what it asks for")
                 .contains("after straw: wash beater, vat and felts");
         assertThat(card.lines()).allMatch(line -> line.length() <= 100);
+    }
+
+    /** What came out is what a repeat is made to; without a reading, what was wanted. */
+    @Test
+    void aRepeatIsMadeToTheColourThatCameOut() {
+        BatchRecord.Builder record = BatchRecord.builder("straw, first", LocalDate.of(2027, 5, 20))
+                .recipe(PLAN.batch("straw").recipe());
+        assertThat(record.build().recipeAsMade().colour()).contains(WantedColour.of(STRAW));
+        Lab cameOut = Lab.of(83.1, 4.4, 24.8);
+        assertThat(record.colour(cameOut).build().recipeAsMade().colour()).contains(WantedColour.of(cameOut));
+        assertThat(record.build().toBuilder().build().colour()).contains(cameOut);
     }
 
     @Test

@@ -19,6 +19,7 @@ final class Batch {
               "vat": "oak vat",
               "press": "long press",
               "dryer": "boards",
+              "colour": {"l": 61.2, "a": -3.4, "b": 8.25, "illuminant": "A"},
               "note": "Rain.\\nThe felts were wet.",
               "planned": [{"figure": "sheet.oven-dry", "kind": "mass", "value": "4.2 g"},
                 {"figure": "drainability", "kind": "Schopper-Riegler number", "value": "31 SR"}],

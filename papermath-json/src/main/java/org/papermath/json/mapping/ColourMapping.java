@@ -31,6 +31,20 @@ final class ColourMapping {
         });
     }
 
+    /** A colour that was read. */
+    static ReadResult<Lab> lab(ObjectReader in) {
+        Parts parts = new Parts(in);
+        ReadResult<Illuminant> light = in.optional("illuminant").choice(LIGHTS, Illuminant::name);
+        return in.make(() -> parts.lab(light.orElse(Illuminant.D65)));
+    }
+
+    static void lab(ObjectWriter out, Lab lab) {
+        write(out, lab);
+        if (lab.illuminant() != Illuminant.D65) {
+            out.member("illuminant").text(lab.illuminant().name());
+        }
+    }
+
     private record Parts(ReadResult<Double> l, ReadResult<Double> a, ReadResult<Double> b) {
         Parts(ObjectReader in) {
             this(
@@ -50,10 +64,7 @@ final class ColourMapping {
     }
 
     static void write(ObjectWriter out, WantedColour wanted) {
-        write(out, wanted.lab());
-        if (wanted.lab().illuminant() != Illuminant.D65) {
-            out.member("illuminant").text(wanted.lab().illuminant().name());
-        }
+        lab(out, wanted.lab());
         wanted.told().ifPresent(told -> out.member("told").object(members -> write(members, told)));
         wanted.nineInTen().ifPresent(within -> out.member("within").number(within));
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import javax.measure.Quantity;
+import org.papermath.colour.Lab;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.fibre.Fibre;
@@ -45,6 +46,7 @@ public final class RecordMapping {
         ReadResult<String> vat = place(in, "vat");
         ReadResult<String> press = place(in, "press");
         ReadResult<String> dryer = place(in, "dryer");
+        ReadResult<Lab> colour = in.optional("colour").object(ColourMapping::lab);
         ReadResult<String> note = in.optional("note").note();
         ReadResult<List<Planned>> planned = planned(in.optional("planned"));
         ReadResult<Assumptions> table = in.optional("edition").text().map(Assumptions::edition);
@@ -69,6 +71,7 @@ public final class RecordMapping {
             vat.ifGiven(record::vat);
             press.ifGiven(record::press);
             dryer.ifGiven(record::dryer);
+            colour.ifGiven(record::colour);
             note.ifGiven(record::note);
             planned.orElse(List.of()).forEach(one -> record.planned(one.figure(), one.value()));
             List<Optional<Measurement>> all = measured.orElse(List.of());
@@ -92,6 +95,7 @@ public final class RecordMapping {
         record.vat().ifPresent(name -> CommonMembers.name(out.member("vat"), name));
         record.press().ifPresent(name -> CommonMembers.name(out.member("press"), name));
         record.dryer().ifPresent(name -> CommonMembers.name(out.member("dryer"), name));
+        record.colour().ifPresent(lab -> out.member("colour").object(members -> ColourMapping.lab(members, lab)));
         if (!record.note().isEmpty()) {
             CommonMembers.note(out.member("note"), record.note());
         }

@@ -8,13 +8,7 @@ final class ColourSchemas {
     private ColourSchemas() {}
 
     static SchemaObject wanted() {
-        return lab("A colour that is wanted, to the observer of 2°.")
-                .optional(
-                        "illuminant",
-                        SchemaWords.words(List.of(Illuminant.values()), Illuminant::name),
-                        "The light it is told in.",
-                        OmittedMembers.is("D65", "daylight"),
-                        "D50")
+        return inLight("A colour that is wanted, to the observer of 2°.")
                 .optional(
                         "told",
                         lab("The colour the doses are told to give, in the same light."),
@@ -26,6 +20,20 @@ final class ColourSchemas {
                         "How far from the colour told sheets come out at most, nine times in ten: a difference by CIEDE2000.",
                         OmittedMembers.then("nothing is told of what comes out"),
                         1.2);
+    }
+
+    static SchemaObject read() {
+        return inLight("A colour that was read, to the observer of 2°.");
+    }
+
+    private static SchemaObject inLight(String meaning) {
+        return lab(meaning)
+                .optional(
+                        "illuminant",
+                        SchemaWords.words(List.of(Illuminant.values()), Illuminant::name),
+                        "The light it is told in.",
+                        OmittedMembers.is("D65", "daylight"),
+                        "D50");
     }
 
     private static SchemaObject lab(String meaning) {

@@ -79,6 +79,11 @@ public final class RecordSchemas {
                         OmittedMembers.then("what is learnt holds at every dryer"),
                         "the boards")
                 .optional(
+                        "colour",
+                        ColourSchemas.read(),
+                        "The colour of a dried sheet of the batch; a repeat is made to it.",
+                        OmittedMembers.then("a repeat is made to the colour that was wanted"))
+                .optional(
                         "note",
                         SchemaWords.ref("note"),
                         "Free words, on any number of lines.",
