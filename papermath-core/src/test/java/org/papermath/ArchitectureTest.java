@@ -141,6 +141,7 @@ class ArchitectureTest {
                         "cost.PostageTable$Rate",
                         "cost.PostageTable$Surcharge",
                         "evidence.Assumption$Lean",
+                        "colour.ColourDrawing$Pair",
                         "colour.Lab",
                         "colour.Srgb",
                         "colour.Xyz",

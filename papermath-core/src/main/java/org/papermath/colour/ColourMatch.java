@@ -102,9 +102,13 @@ public final class ColourMatch {
 
     private static ColourMatch of(PigmentedPulp pulp, Lab target, @Nullable Lab underLamp) {
         if (pulp.pigments().isEmpty()) {
-            throw Refused.of("colour.no-pigment", "colour: no pigment is known; make a ladder of swatches of one.");
+            throw noPigment();
         }
         return new Looking(pulp, target, underLamp).match();
+    }
+
+    static Refused noPigment() {
+        return Refused.of("colour.no-pigment", "colour: no pigment is known; make a ladder of swatches of one.");
     }
 
     /** One search. */

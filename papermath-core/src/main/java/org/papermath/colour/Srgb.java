@@ -46,23 +46,30 @@ public record Srgb(double red, double green, double blue) {
     }
 
     static Srgb of(Xyz colour) {
-        double[] light = linear(colour.adaptedTo(Illuminant.D65));
-        for (double part : light) {
-            if (part < -SLACK || part > 1 + SLACK) {
-                throw Refused.of(
-                        "colour.beyond-screen",
-                        "colour: a screen cannot show " + colour.lab() + "; it is too strong or too bright for it.",
-                        "colour",
-                        colour.lab().toString());
-            }
+        if (!isShown(colour)) {
+            throw Refused.of(
+                    "colour.beyond-screen",
+                    "colour: a screen cannot show " + colour.lab() + "; it is too strong or too bright for it.",
+                    "colour",
+                    colour.lab().toString());
         }
-        return new Srgb(encoded(light[0]), encoded(light[1]), encoded(light[2]));
+        return shown(colour);
     }
 
     /** The nearest a screen comes to a colour, for a picture that says the colour in words besides. */
     static Srgb shown(Xyz colour) {
         double[] light = linear(colour.adaptedTo(Illuminant.D65));
         return new Srgb(encoded(light[0]), encoded(light[1]), encoded(light[2]));
+    }
+
+    /** Whether a screen shows a colour as it is. */
+    static boolean isShown(Xyz colour) {
+        for (double part : linear(colour.adaptedTo(Illuminant.D65))) {
+            if (part < -SLACK || part > 1 + SLACK) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static double[] linear(Xyz colour) {

@@ -13,6 +13,7 @@ import org.papermath.schedule.Phase;
 import org.papermath.schedule.PlacedPhase;
 import org.papermath.schedule.PlacedTask;
 import org.papermath.schedule.Timetable;
+import org.papermath.text.SvgWriter;
 
 /**
  * A timetable as a picture of bars, in SVG text: a line for each task, under the label of its group, over the days from left
@@ -78,7 +79,7 @@ public final class DaysDrawing {
         double width = left + day * days + MARGIN;
         double foot = MARGIN + HEAD + ROW * rows;
         double height = foot + 14;
-        SvgWriter out = new SvgWriter(100)
+        SvgWriter out = new SvgWriter(2)
                 .head(
                         "img",
                         width,

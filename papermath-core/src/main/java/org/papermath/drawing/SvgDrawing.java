@@ -19,6 +19,7 @@ import org.papermath.quantity.Limits;
 import org.papermath.quantity.Units;
 import org.papermath.shape.CutLayout;
 import org.papermath.shape.Outline;
+import org.papermath.text.SvgWriter;
 import org.papermath.text.Wrap;
 
 /**
@@ -418,7 +419,7 @@ public final class SvgDrawing {
         double height = wholePixels(headHeight + top + 2 * MARGIN + FOOT + LINE_OF_TEXT * foot.size());
         // The picture counts downward: along becomes base less along.
         double base = headHeight + MARGIN + top;
-        SvgWriter out = new SvgWriter(1e6)
+        SvgWriter out = new SvgWriter(6)
                 .head(
                         "",
                         width,

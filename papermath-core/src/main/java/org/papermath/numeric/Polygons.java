@@ -1,6 +1,8 @@
 package org.papermath.numeric;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Comparator;
 
 /**
  * Plane geometry of simple polygons given by the coordinates of their corners in order, either way round.
@@ -326,5 +328,31 @@ public final class Polygons {
     public static double slipAngle(double width, double height, double diagonal1, double diagonal2) {
         double sine = (diagonal1 * diagonal1 - diagonal2 * diagonal2) / (4 * width * height);
         return Math.asin(Math.max(-1, Math.min(1, sine)));
+    }
+
+    /** The places of the points on the smallest convex outline around all, counter-clockwise, without those on its sides. */
+    public static int[] hull(double[] x, double[] y) {
+        Integer[] order = new Integer[x.length];
+        Arrays.setAll(order, i -> i);
+        Arrays.sort(order, Comparator.<Integer>comparingDouble(i -> x[i]).thenComparingDouble(i -> y[i]));
+        int[] found = new int[2 * x.length + 1];
+        int count = 0;
+        for (int turn = 0; turn < 2; turn++) {
+            int from = count;
+            for (int i = 0; i < order.length; i++) {
+                int next = order[turn == 0 ? i : order.length - 1 - i];
+                while (count - from >= 2) {
+                    int one = found[count - 2];
+                    int other = found[count - 1];
+                    if (side(x[one], y[one], x[other], y[other], x[next], y[next]) > 0) {
+                        break;
+                    }
+                    count--;
+                }
+                found[count++] = next;
+            }
+            count--;
+        }
+        return Arrays.copyOf(found, Math.max(1, count));
     }
 }

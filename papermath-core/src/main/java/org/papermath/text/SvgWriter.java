@@ -1,21 +1,21 @@
-package org.papermath.drawing;
+package org.papermath.text;
 
-import org.papermath.quantity.Units;
-import org.papermath.text.Xml;
+import java.math.BigDecimal;
 
-/** Writes the text of one SVG picture, in millimetres; every drawing of the package is written by it. For one thread. */
-final class SvgWriter {
+/** Writes the text of one SVG picture, in millimetres; every drawing is written by it. For one thread. */
+public final class SvgWriter {
     private final StringBuilder out = new StringBuilder(4096);
-    /** Parts of a millimetre that numbers are written to. */
+    private final int places;
     private final double parts;
 
     /**
      * Begins a picture.
      *
-     * @param parts numbers are rounded to so many parts of a millimetre
+     * @param places numbers are rounded to so many decimals of a millimetre
      */
-    SvgWriter(double parts) {
-        this.parts = parts;
+    public SvgWriter(int places) {
+        this.places = places;
+        this.parts = Math.pow(10, places);
     }
 
     /**
@@ -25,7 +25,7 @@ final class SvgWriter {
      * @param style rules of style
      * @param more definitions; empty text if there are none
      */
-    SvgWriter head(String role, double width, double height, String title, String style, String more) {
+    public SvgWriter head(String role, double width, double height, String title, String style, String more) {
         out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\"");
         attribute("role", role);
         number(" width=\"", width);
@@ -38,12 +38,12 @@ final class SvgWriter {
     }
 
     /** Writes a text; the style may be empty. */
-    void text(String style, double x, double y, String text) {
+    public void text(String style, double x, double y, String text) {
         text(style, x, y, text, "");
     }
 
     /** Writes a text that is read upward. */
-    void upward(double x, double y, String text) {
+    public void upward(double x, double y, String text) {
         text("", x, y, text, " transform=\"rotate(-90 " + number(x) + ' ' + number(y) + ")\"");
     }
 
@@ -56,7 +56,7 @@ final class SvgWriter {
     }
 
     /** Writes a line; the style may be empty. */
-    void line(String style, double x1, double y1, double x2, double y2) {
+    public void line(String style, double x1, double y1, double x2, double y2) {
         out.append("<line");
         attribute("class", style);
         number(" x1=\"", x1);
@@ -67,7 +67,7 @@ final class SvgWriter {
     }
 
     /** Writes a rectangle; with a title, unless that is empty. */
-    void rect(String style, double x, double y, double width, double height, String title) {
+    public void rect(String style, double x, double y, double width, double height, String title) {
         out.append("<rect");
         attribute("class", style);
         number(" x=\"", x);
@@ -78,7 +78,7 @@ final class SvgWriter {
     }
 
     /** Writes a polygon with its corners as they are in the picture. */
-    void polygon(String style, double[] x, double[] y) {
+    public void polygon(String style, double[] x, double[] y) {
         out.append("<polygon");
         attribute("class", style);
         for (int i = 0; i < x.length; i++) {
@@ -88,8 +88,34 @@ final class SvgWriter {
         out.append("\"/>\n");
     }
 
+    /** Writes a rectangle of one colour; with a title. */
+    public void patch(double x, double y, double width, double height, String colour, String title) {
+        out.append("<rect");
+        attribute("fill", colour);
+        number(" x=\"", x);
+        number("\" y=\"", y);
+        number("\" width=\"", width);
+        number("\" height=\"", height);
+        out.append("\"><title>").append(Xml.escape(title)).append("</title></rect>\n");
+    }
+
+    /** Writes a dot of one colour; with a title, unless that is empty. */
+    public void dot(double x, double y, double radius, String colour, String title) {
+        out.append("<circle");
+        attribute("fill", colour);
+        number(" cx=\"", x);
+        number("\" cy=\"", y);
+        number("\" r=\"", radius);
+        out.append(title.isEmpty() ? "\"/>\n" : "\"><title>" + Xml.escape(title) + "</title></circle>\n");
+    }
+
+    /** Writes what the picture shows in words, for a reader for the blind; stands behind the head. */
+    public void described(String words) {
+        out.append("<desc>").append(Xml.escape(words)).append("</desc>\n");
+    }
+
     /** Ends the picture and returns its text. */
-    String end() {
+    public String end() {
         return out.append("</svg>\n").toString();
     }
 
@@ -105,6 +131,7 @@ final class SvgWriter {
 
     /** With a decimal point, and no negative zero. */
     private String number(double millimetres) {
-        return Units.number(Math.rint(millimetres * parts) / parts + 0.0);
+        BigDecimal rounded = BigDecimal.valueOf((long) Math.rint(millimetres * parts), places);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 }

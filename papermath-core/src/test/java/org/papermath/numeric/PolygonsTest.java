@@ -140,4 +140,14 @@ class PolygonsTest {
         }
         return r;
     }
+
+    @Test
+    void theHullLeavesOutWhatLiesInsideOrOnASide() {
+        assertThat(Polygons.hull(L_X, L_Y)).containsExactly(0, 1, 2, 4, 5);
+        assertThat(Polygons.hull(new double[] {0, 1, 2, 2, 0}, new double[] {0, 0, 0, 2, 2}))
+                .containsExactly(0, 2, 3, 4);
+        assertThat(Polygons.hull(new double[] {3}, new double[] {4})).containsExactly(0);
+        assertThat(Polygons.hull(new double[] {0, 2, 1}, new double[] {0, 2, 1}))
+                .containsExactly(0, 1);
+    }
 }
