@@ -191,6 +191,8 @@ class NullArgumentsTest {
         samples.add(picture);
         samples.add(Photograph.of(picture).calibration(Assumptions.standard()));
         samples.add(ColourReading.of(Assumptions.standard(), Lab.of(70, 10, 30), Lab.of(70, 10, 30)));
+        samples.add(StudioColours.palette().pigments().get(0));
+        samples.add(StudioColours.palette().match(Lab.of(70, 10, 30)));
     }
 
     private static Workload working() {

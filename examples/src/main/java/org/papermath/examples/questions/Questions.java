@@ -26,6 +26,7 @@ public final class Questions {
             StationeryQuestions.class,
             RecordQuestions.class,
             OrderQuestions.class,
+            ColourQuestions.class,
             CautionQuestions.class);
 
     /** The comment of a method, its name and its body. */

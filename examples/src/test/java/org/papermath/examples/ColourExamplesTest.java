@@ -1,0 +1,58 @@
+package org.papermath.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.papermath.colour.ColourDrawing;
+
+/** What the programs on colour print stands in files, to be read whenever it changes, and their pictures are saved. */
+class ColourExamplesTest {
+    private static final String FOLDER = "examples/src/test/resources/colour/";
+
+    private static void prints(String name, Consumer<PrintStream> program) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        program.accept(new PrintStream(out, true, StandardCharsets.UTF_8));
+        String text = out.toString(StandardCharsets.UTF_8).replace(System.lineSeparator(), "\n");
+        Path file = Pages.file(FOLDER + name + ".txt");
+        if (Boolean.getBoolean("answers.write")) {
+            Files.writeString(file, text);
+        }
+        assertThat(text).as("write anew with -Danswers.write=true").isEqualTo(Files.readString(file));
+    }
+
+    @Test
+    void aLadderBecomesARecipe() throws IOException {
+        prints("LadderToRecipe", LadderToRecipe::print);
+    }
+
+    @Test
+    void anOldSheetIsMatched() throws IOException {
+        prints("MatchAnOldSheet", MatchAnOldSheet::print);
+    }
+
+    @Test
+    void aGreyIsCorrectedTwice() throws IOException {
+        prints("WarmGrey", WarmGrey::print);
+    }
+
+    @Test
+    void picturesAreSavedWhereTheyAreAskedFor(@TempDir Path folder) throws IOException {
+        for (ColourDrawing picture :
+                new ColourDrawing[] {LadderToRecipe.picture(), MatchAnOldSheet.picture(), WarmGrey.picture()}) {
+            Path file = folder.resolve("picture.svg");
+            ColourOutput.save(new String[] {file.toString()}, picture);
+            assertThat(file).hasContent(picture.svg());
+            ColourOutput.save(new String[0], picture);
+            Files.delete(file);
+        }
+        assertThat(folder).isEmptyDirectory();
+    }
+}
