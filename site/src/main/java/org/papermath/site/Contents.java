@@ -152,7 +152,13 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         blocks.put("members", words(top.resolve("site/words.csv"), List.of("member")));
         Map<String, String> figures = figures(plan);
         figures.putAll(figures(checks));
-        return new Contents(figures, blocks, pictures(plan));
+        ColourPage colour = ColourPage.of(top);
+        blocks.put("colour-ladder", list(colour.ladderWords()));
+        blocks.put("colour-match", list(colour.matchWords()));
+        figures.putAll(colour.figures());
+        Map<String, String> pictures = pictures(plan);
+        pictures.putAll(colour.pictures());
+        return new Contents(figures, blocks, pictures);
     }
 
     /** What more of one piece changes. */
@@ -229,6 +235,12 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                         .map(one -> "<li>" + escape(one.toString()) + "</li>")
                         .collect(Collectors.joining())
                 + "</ul>";
+    }
+
+    private static String list(List<String> lines) {
+        return lines.stream()
+                .map(line -> "<li>" + escape(line) + "</li>\n")
+                .collect(Collectors.joining("", "<ul>\n", "</ul>"));
     }
 
     private static String code(String text) {

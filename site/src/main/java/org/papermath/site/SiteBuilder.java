@@ -32,6 +32,7 @@ public final class SiteBuilder {
     private static final List<Page> PAGES = List.of(
             new Page("index", "Start here"),
             new Page("job", "The job, stage by stage"),
+            new Page("colour", "Colour"),
             new Page("units", "Units, reams, formats"),
             new Page("documents", "Documents"),
             new Page("order", "Order", true),

@@ -19,9 +19,11 @@ import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Code;
 import org.papermath.evidence.Codes;
+import org.papermath.evidence.Scope;
 import org.papermath.json.FaultCodes;
 import org.papermath.json.PapermathDocuments;
 import org.papermath.json.PapermathSchemas;
+import org.papermath.quantity.Units;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -77,6 +79,28 @@ class SiteBuilderTest {
                 assertThat(Files.readString(out.resolve(parts[0]))).as(link).contains("id=\"" + parts[1] + '"');
             }
         }
+    }
+
+    @Test
+    void theColourPageShowsTheLadderAndItsLimits() throws IOException {
+        ColourPage colour = ColourPage.of(top());
+        String page = html("colour").replaceAll("\\s+", " ");
+        for (String words : colour.matchWords()) {
+            assertThat(page).contains("<li>" + words + "</li>");
+        }
+        assertThat(colour.ladderWords())
+                .hasSize(4)
+                .allSatisfy(words -> assertThat(page).contains(words));
+        assertThat(page)
+                .contains("a mixture comes out off by ΔE00 "
+                        + Units.fourDigits(Assumptions.standard().si("colour.mixture-departure", Scope.GENERAL)))
+                .contains(
+                        "Three bands see less",
+                        "Only what stays in the sheet",
+                        "A wet sheet is not",
+                        "A thin sheet shows");
+        assertThat(Files.readString(out.resolve("ladder.svg")))
+                .isEqualTo(colour.pictures().get("ladder.svg"));
     }
 
     @Test
