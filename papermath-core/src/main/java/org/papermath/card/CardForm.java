@@ -4,9 +4,6 @@ import java.util.List;
 
 /** A form a card is written in: as text, or as a page to print. */
 interface CardForm {
-    /** A day and what is done on it. */
-    record Dated(String day, String what) {}
-
     /** The head: what it is, of which order, for whom, and how to read it. */
     void title(String kind, String order, String whose, String how);
 
@@ -26,7 +23,7 @@ interface CardForm {
     void line(String mark, String text);
 
     /** The days in their order. */
-    void days(List<Dated> days);
+    void days(List<DatedWork> days);
 
     /** What comes before the card, and what it rests on. */
     void foot(String before, String rests);

@@ -988,7 +988,7 @@ final class CardWriter {
         head(Label.DAYS);
         List<Schedule.Step> steps = plan.schedule().steps();
         form.days(steps.stream()
-                .map(step -> new CardForm.Dated(date(step), step.name() + ", " + step.inDays()))
+                .map(step -> new DatedWork(date(step), step.name() + ", " + step.inDays()))
                 .toList());
         wrap("", "In all: " + plan.schedule().inDays() + ".");
         wrap(

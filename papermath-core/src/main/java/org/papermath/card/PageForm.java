@@ -146,10 +146,10 @@ final class PageForm implements CardForm {
     }
 
     @Override
-    public void days(List<Dated> days) {
+    public void days(List<DatedWork> days) {
         endTable();
         out.append("<ol class=\"days\">\n");
-        for (Dated one : days) {
+        for (DatedWork one : days) {
             out.append("<li><b>")
                     .append(safe(one.day()))
                     .append("</b> ")

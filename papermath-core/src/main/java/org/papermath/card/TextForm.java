@@ -75,9 +75,9 @@ final class TextForm implements CardForm {
 
     /** In two columns, the second with the later days; in one where a step of one's own has a long name. */
     @Override
-    public void days(List<Dated> days) {
+    public void days(List<DatedWork> days) {
         if (days.stream().anyMatch(one -> day(one).length() >= WIDTH / 2)) {
-            for (Dated one : days) {
+            for (DatedWork one : days) {
                 List<String> parts = kept(one.what(), WIDTH - DATE);
                 for (int i = 0; i < parts.size(); i++) {
                     lines.add(pad(i == 0 ? one.day() : "", DATE) + parts.get(i));
@@ -92,7 +92,7 @@ final class TextForm implements CardForm {
         }
     }
 
-    private static String day(Dated one) {
+    private static String day(DatedWork one) {
         return pad(one.day(), DATE) + one.what();
     }
 

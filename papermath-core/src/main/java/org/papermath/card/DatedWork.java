@@ -1,0 +1,4 @@
+package org.papermath.card;
+
+/** A day and what is done on it. */
+record DatedWork(String day, String what) {}
