@@ -38,6 +38,7 @@ class RaisedCodesTest {
             "press/Press.java: new Refused(why.code()",
             "press/PressingModel.java: new Refused(why.code()",
             "record/Calibration.java: Notice.note(refusal.code()",
+            "quantity/Units.java: new Refused(refused.code()",
             "vat/Recharge.java: new Refused(why.code()",
             "json/RecordLines.java: new Fault(fault.document()",
             "kit/ObjectReader.java: source.refuse(",

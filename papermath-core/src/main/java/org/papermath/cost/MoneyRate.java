@@ -139,7 +139,7 @@ public final class MoneyRate<Q extends Quantity<Q>> {
         boolean counted = !amount.isEmpty() && Character.isDigit(amount.charAt(0));
         MoneyRate<Q> rate;
         try {
-            rate = of(money, currency, kind.read(counted ? amount : ("1 " + amount).strip()));
+            rate = of(money, currency, Units.read(kind, counted ? amount : ("1 " + amount).strip()));
         } catch (PapermathException e) {
             throw Refused.of(
                     "money.rate-text",

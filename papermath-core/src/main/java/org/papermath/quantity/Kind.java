@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.jspecify.annotations.Nullable;
@@ -188,15 +189,34 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     /**
-     * Reads text such as {@code 260 g/m2}: a number with a decimal point whatever the locale, a space, and a unit code
-     * of this kind.
+     * Reads an amount as people write it: {@code 260 g/m2} and every other text that {@link Units#read} takes; words and
+     * plurals ({@code 3 pounds}, {@code 90 minutes}, {@code grams per square metre}); fractions ({@code 5 1/2 in},
+     * {@code 13¼"}); and parts of one measure together ({@code 5 ft 6 in}, {@code 2 lb 3 oz}, {@code 1 h 30 min}), which
+     * come in the smallest of their units. The decimal sign is a point whatever the locale. Fractions are exact until the
+     * last step, which rounds to the nearest number.
+     *
+     * <pre>{@code
+     * Kinds.LENGTH.read("13 1/4 in"); // 13.25 in
+     * Kinds.MASS.read("2 lb 3 oz"); // 35 oz
+     * Kinds.VOLUME_FLOW.read("400 cfm"); // 400 ft³/min
+     * }</pre>
      *
      * @param text the text
      * @return the amount
-     * @throws Refused if the number or the unit cannot be read, with what was found and what is accepted
+     * @throws Refused if the number or the unit cannot be read, with what was found and what is accepted, or the amount is
+     *     out of the range of the kind
+     * @throws Unclear if it has more than one meaning: a plain ton, pint or hundredweight, {@code 51/2 in},
+     *     {@code 1,200 g}
      */
     public Amount<Q> read(CharSequence text) {
-        return Units.read(this, text);
+        Objects.requireNonNull(text, "text");
+        String written = text.toString();
+        Amount<Q> usual = Units.readUsual(this, written);
+        if (usual != null) {
+            return usual;
+        }
+        Amount<Q> amount = WrittenAmount.read(this, written);
+        return amount != null ? amount : Units.readAny(this, written.strip());
     }
 
     /**
@@ -410,6 +430,10 @@ public final class Kind<Q extends Quantity<Q>> {
             }
         }
         return null;
+    }
+
+    Units.@Nullable Symbol symbolOfText(String text) {
+        return byText.get(text);
     }
 
     boolean accepts(String code) {

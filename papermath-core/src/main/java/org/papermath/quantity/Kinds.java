@@ -68,11 +68,14 @@ public final class Kinds {
             "floz_us",
             "tbsp_us",
             "tsp_us",
-            "gal_uk");
+            "gal_uk",
+            "qt_uk",
+            "pt_uk",
+            "floz_uk");
 
     /** The kind of mass. Canonical unit of calculation: {@code kg}. */
-    public static final Kind<Mass> MASS =
-            kind("mass", Mass.class, "kg", 0, false, 1e7, "g", "kg", "mg", "t", "lb", "oz", "momme");
+    public static final Kind<Mass> MASS = kind(
+            "mass", Mass.class, "kg", 0, false, 1e7, "g", "kg", "mg", "t", "lb", "oz", "momme", "cwt_us", "cwt_uk");
 
     /** The kind of time. Canonical unit of calculation: {@code s}. */
     public static final Kind<Time> TIME = kind("time", Time.class, "s", 0, false, 1e10, "h", "min", "s", "d");

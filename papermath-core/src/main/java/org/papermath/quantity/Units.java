@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -40,11 +39,15 @@ import tech.units.indriya.unit.UnitDimension;
  * The closed table of unit codes, and reading and printing of amounts, the same in every locale.
  *
  * <p>SI units carry UCUM codes ({@code g/m2}, {@code Cel}, {@code um}); customary units carry plain words ({@code lb},
- * {@code tonf_us}, {@code floz_us}). The decimal sign is always a point. A plain "ton" or "ream" is not in the table:
- * it has more than one meaning.
+ * {@code tonf_us}, {@code floz_us}). The decimal sign is always a point. A plain "ton", "pint" or "ream" is not in the
+ * table: it has more than one meaning.
+ *
+ * <p>{@link #read} takes this form only, which documents have. {@link Kind#read} takes what people write besides: words,
+ * fractions, feet and inches.
  *
  * @source UCUM 2.1 for the codes of SI units; inch 25.4 mm and pound 0.45359237 kg by the 1959 agreement; US gallon 231
- *     cubic inches; standard gravity 9.80665 m/s² (3rd CGPM, 1901)
+ *     cubic inches, imperial gallon 4.54609 L; hundredweight 100 lb (US) and 112 lb (imperial), recalled, not looked up;
+ *     standard gravity 9.80665 m/s² (3rd CGPM, 1901)
  */
 public final class Units {
     /** Grams per square metre. */
@@ -72,47 +75,6 @@ public final class Units {
     public static final Unit<Dimensionless> PERCENT;
 
     private static final Map<String, Symbol> TABLE = new LinkedHashMap<>();
-    /** Words people write for a unit, in lower case and the singular; they are hinted at, not accepted. */
-    private static final Map<String, String> WORDS = Map.ofEntries(
-            Map.entry("millimetre", "mm"),
-            Map.entry("millimeter", "mm"),
-            Map.entry("centimetre", "cm"),
-            Map.entry("centimeter", "cm"),
-            Map.entry("metre", "m"),
-            Map.entry("meter", "m"),
-            Map.entry("micron", "um"),
-            Map.entry("foot", "ft"),
-            Map.entry("feet", "ft"),
-            Map.entry("yard", "yd"),
-            Map.entry("gram", "g"),
-            Map.entry("gramme", "g"),
-            Map.entry("kilogram", "kg"),
-            Map.entry("kilo", "kg"),
-            Map.entry("tonne", "t"),
-            Map.entry("pound", "lb"),
-            Map.entry("ounce", "oz"),
-            Map.entry("litre", "L"),
-            Map.entry("liter", "L"),
-            Map.entry("millilitre", "mL"),
-            Map.entry("milliliter", "mL"),
-            Map.entry("hour", "h"),
-            Map.entry("hr", "h"),
-            Map.entry("minute", "min"),
-            Map.entry("second", "s"),
-            Map.entry("sec", "s"),
-            Map.entry("day", "d"),
-            Map.entry("c", "Cel"),
-            Map.entry("celsius", "Cel"),
-            Map.entry("f", "degF"),
-            Map.entry("fahrenheit", "degF"),
-            Map.entry("kelvin", "K"),
-            Map.entry("percent", "%"),
-            Map.entry("per cent", "%"),
-            Map.entry("pascal", "Pa"),
-            Map.entry("kilopascal", "kPa"),
-            Map.entry("newton", "N"),
-            Map.entry("kilonewton", "kN"),
-            Map.entry("watt", "W"));
     /** Digits that a double holds whatever they are. */
     private static final int SURE_DIGITS = 15;
 
@@ -190,12 +152,17 @@ public final class Units {
         scaled("tbsp_us", "US tbsp", cubicMetre, gallonUs / 256);
         scaled("tsp_us", "US tsp", cubicMetre, gallonUs / 768);
         scaled("gal_uk", "UK gal", cubicMetre, gallonUk);
+        scaled("qt_uk", "UK qt", cubicMetre, gallonUk / 4);
+        scaled("pt_uk", "UK pint", cubicMetre, gallonUk / 8);
+        scaled("floz_uk", "UK fl oz", cubicMetre, gallonUk / 160);
         base("kg", "kg", KILOGRAM);
         scaled("g", "g", KILOGRAM, 1e-3);
         scaled("mg", "mg", KILOGRAM, 1e-6);
         scaled("t", "t", KILOGRAM, 1000);
         scaled("lb", "lb", KILOGRAM, pound);
         scaled("oz", "oz", KILOGRAM, pound / 16);
+        scaled("cwt_us", "US cwt", KILOGRAM, 100 * pound);
+        scaled("cwt_uk", "UK cwt", KILOGRAM, 112 * pound);
         scaled("momme", "momme", KILOGRAM, 3.75e-3);
         base("s", "s", SECOND);
         scaled("min", "min", SECOND, 60);
@@ -402,8 +369,8 @@ public final class Units {
     }
 
     /**
-     * Reads an amount: a number with a decimal point, a space, a unit code of the kind; for a plain number kind the
-     * code may be left out.
+     * Reads an amount as documents write it: a number with a decimal point, a space, a unit code of the kind; for a plain
+     * number kind the code may be left out. {@link Kind#read} reads more.
      *
      * @param <Q> the quantity type
      * @param kind the kind wanted
@@ -416,14 +383,38 @@ public final class Units {
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(text, "text");
         Amount<Q> usual = readUsual(kind, text.toString());
-        return usual != null ? usual : readAny(kind, text.toString().strip());
+        if (usual != null) {
+            return usual;
+        }
+        String whole = text.toString().strip();
+        try {
+            return readAny(kind, whole);
+        } catch (Refused refused) {
+            throw withTheForm(kind, whole, refused);
+        }
+    }
+
+    /** Says how to write what a person would have understood. */
+    private static Refused withTheForm(Kind<?> kind, String whole, Refused refused) {
+        Amount<?> meant;
+        try {
+            meant = WrittenAmount.read(kind, whole);
+        } catch (PapermathException notThatEither) {
+            return refused;
+        }
+        return meant == null
+                ? refused
+                : new Refused(
+                        refused.code(),
+                        refused.getMessage() + " For \"" + whole + "\" write \"" + print(meant) + "\".",
+                        refused.arguments());
     }
 
     /**
      * Reads what nearly every amount in a document looks like: digits, perhaps a point among them, one blank and a code
      * of the kind. Null for any other text.
      */
-    private static <Q extends Quantity<Q>> @Nullable Amount<Q> readUsual(Kind<Q> kind, String text) {
+    static <Q extends Quantity<Q>> @Nullable Amount<Q> readUsual(Kind<Q> kind, String text) {
         long digits = 0;
         int places = 0;
         boolean point = false;
@@ -447,7 +438,7 @@ public final class Units {
         return symbol == null ? null : kind.of(places == 0 ? digits : (double) digits / POWERS_OF_TEN[places], symbol);
     }
 
-    private static <Q extends Quantity<Q>> Amount<Q> readAny(Kind<Q> kind, String whole) {
+    static <Q extends Quantity<Q>> Amount<Q> readAny(Kind<Q> kind, String whole) {
         int end = 0;
         while (end < whole.length() && isNumberPart(whole, end)) {
             end++;
@@ -562,85 +553,9 @@ public final class Units {
 
     static PapermathException unknown(Kind<?> kind, String code) {
         String plain = code.strip();
-        switch (plain) {
-            case "ton", "tons", "ton-force" -> {
-                if (kind == Kinds.FORCE) {
-                    return new Unclear(
-                            "unit.unclear",
-                            kind.name() + ": \"" + plain + "\" is three different units.",
-                            List.of(
-                                    new Unclear.Candidate("tonf_us", "short ton, 8.896 kN"),
-                                    new Unclear.Candidate("tf", "metric ton, 9.807 kN"),
-                                    new Unclear.Candidate("tonf_uk", "long ton, 9.964 kN")),
-                            "quantity",
-                            kind.name(),
-                            "found",
-                            plain);
-                }
-                if (kind == Kinds.MASS) {
-                    return new Unclear(
-                            "unit.unclear",
-                            kind.name() + ": \"" + plain + "\" is three different units.",
-                            List.of(
-                                    new Unclear.Candidate("2000 lb", "short ton, 907.2 kg"),
-                                    new Unclear.Candidate("1 t", "metric tonne, 1000 kg"),
-                                    new Unclear.Candidate("2240 lb", "long ton, 1016 kg")),
-                            "quantity",
-                            kind.name(),
-                            "found",
-                            plain);
-                }
-            }
-            case "gal", "gallon", "gallons" -> {
-                if (kind == Kinds.VOLUME) {
-                    return new Unclear(
-                            "unit.unclear",
-                            kind.name() + ": \"" + plain + "\" is two different units.",
-                            List.of(
-                                    new Unclear.Candidate("gal_us", "3.785 L"),
-                                    new Unclear.Candidate("gal_uk", "4.546 L")),
-                            "quantity",
-                            kind.name(),
-                            "found",
-                            plain);
-                }
-            }
-            case "pt", "point", "points" -> {
-                if (kind == Kinds.LENGTH) {
-                    return new Unclear(
-                            "unit.unclear",
-                            kind.name() + ": \"" + plain + "\" is two different units.",
-                            List.of(
-                                    new Unclear.Candidate("pt_paper", "thickness of paper, 25.4 µm"),
-                                    new Unclear.Candidate("pt_type", "size of type, 352.8 µm")),
-                            "quantity",
-                            kind.name(),
-                            "found",
-                            plain);
-                }
-            }
-            case "lb", "#", "lbs" -> {
-                if (kind == Kinds.GRAMMAGE) {
-                    return new Unclear(
-                            "grammage.ream-unclear",
-                            "grammage: pounds are the weight of a ream, and no ream is named. Give the sheet"
-                                    + " size and the count"
-                                    + " of the ream.",
-                            List.of(
-                                    new Unclear.Candidate(
-                                            "a ream of 500 sheets 20 x 26 in (cover)", "2.704 g/m² per lb"),
-                                    new Unclear.Candidate("a ream of 500 sheets 25 x 38 in (text)", "1.48 g/m² per lb"),
-                                    new Unclear.Candidate(
-                                            "a ream of 500 sheets 17 x 22 in (bond)", "3.76 g/m² per lb")),
-                            "quantity",
-                            kind.name(),
-                            "found",
-                            plain);
-                }
-            }
-            default -> {
-                // falls to the plain refusal below
-            }
+        PapermathException question = DoubtfulUnit.question(kind, plain);
+        if (question != null) {
+            return question;
         }
         List<String> others = Kind.kindsThatKnow(plain);
         String nearest = nearest(kind, plain);
@@ -661,10 +576,8 @@ public final class Units {
     }
 
     private static @Nullable String nearest(Kind<?> kind, String code) {
-        String word = code.toLowerCase(Locale.ROOT);
-        String meant =
-                WORDS.getOrDefault(word, WORDS.get(word.endsWith("s") ? word.substring(0, word.length() - 1) : word));
-        if (meant != null && kind.accepts(meant)) {
+        String meant = UnitWords.code(kind, code);
+        if (meant != null) {
             return meant;
         }
         return kind.symbols().stream()

@@ -543,7 +543,7 @@ public final class PapermathModule extends SimpleModule {
             if (parser.currentToken() == JsonToken.VALUE_STRING) {
                 String text = parser.getString();
                 try {
-                    Amount<?> amount = known.read(text);
+                    Amount<?> amount = Units.read(known, text);
                     // A text too long, or a number too small to be held, is a fault here too.
                     return text.length() > JsonTree.MOST_QUANTITY || amount.value() == 0
                             ? readHere(parser, type.getRawClass(), at -> quantity(at, known))

@@ -16,6 +16,7 @@ import org.papermath.order.Studio;
 import org.papermath.plan.MakingPlan;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.PapermathException;
+import org.papermath.quantity.Units;
 
 /**
  * A plan as it was written: what it was made from, and the figures it gave then. Immutable.
@@ -154,7 +155,7 @@ public final class PlanDocument {
 
     private static Optional<Double> number(String text) {
         try {
-            return Optional.of(Kinds.NUMBER.read(text).value());
+            return Optional.of(Units.read(Kinds.NUMBER, text).value());
         } catch (PapermathException e) {
             return Optional.empty();
         }

@@ -573,7 +573,7 @@ public final class ValueReader {
             return ReadResult.faulty(this);
         }
         try {
-            Amount<Q> amount = kind.read(value.text());
+            Amount<Q> amount = Units.read(kind, value.text());
             if (amount.value() != 0 || isZero(value.text().strip())) {
                 return ReadResult.of(this, amount);
             }

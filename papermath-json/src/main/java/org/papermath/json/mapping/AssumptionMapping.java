@@ -211,7 +211,7 @@ final class AssumptionMapping {
                 ? text.substring(0, text.length() - unit.length()).strip()
                 : "";
         if (!unit.equals("1") && !head.isEmpty() && "0123456789.".indexOf(head.charAt(head.length() - 1)) >= 0) {
-            return Kinds.NUMBER.read(head).value();
+            return Units.read(Kinds.NUMBER, head).value();
         }
         PapermathException refusal = null;
         for (Kind<?> kind : kinds(unit)) {
@@ -244,7 +244,7 @@ final class AssumptionMapping {
     }
 
     private static double in(Kind<?> kind, String text, String unit) {
-        Amount<?> amount = kind.read(text);
+        Amount<?> amount = Units.read(kind, text);
         return amount.in(unit);
     }
 }
