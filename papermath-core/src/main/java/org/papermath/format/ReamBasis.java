@@ -1,6 +1,7 @@
 package org.papermath.format;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -57,9 +58,6 @@ public final class ReamBasis {
     /** Wrapping and board by area: 3000 square feet; the same as 500 sheets of 24 × 36 in. */
     public static final ReamBasis THREE_THOUSAND_SQUARE_FEET = inches("3000 ft²", 12, 12, 3000);
 
-    /** Counts in use for a ream: short, long, stationers', printers' and hand-made mill reams. */
-    private static final int[] COUNTS = {472, 480, 500, 504, 516};
-
     private static final double KILOGRAMS_PER_POUND = 0.45359237;
 
     private final String name;
@@ -114,10 +112,13 @@ public final class ReamBasis {
      * @throws Unclear always, with what each usual count would give
      */
     public static ReamBasis ofUnknownCount(double pounds, Quantity<Length> width, Quantity<Length> length) {
-        List<Unclear.Candidate> candidates = java.util.stream.IntStream.of(480, 500, 504, 516)
-                .mapToObj(count -> new Unclear.Candidate(
-                        "a ream of " + count + " sheets",
-                        of(width, length, count).pounds(pounds).to(Units.GSM).toString()))
+        List<Unclear.Candidate> candidates = Arrays.stream(Ream.values())
+                .map(ream -> new Unclear.Candidate(
+                        "a ream of " + ream.sheets() + " sheets, " + ream.words(),
+                        of(width, length, ream.sheets())
+                                .pounds(pounds)
+                                .to(Units.GSM)
+                                .toString()))
                 .toList();
         throw new Unclear(
                 "ream.count-missing",
@@ -327,7 +328,7 @@ public final class ReamBasis {
 
     /**
      * Finds the reams that explain a labelled weight of a paper that was weighed and measured: every grade in the
-     * counts 472, 480, 500, 504 and 516, and 1000 square feet.
+     * counts of {@link Ream}, and 1000 square feet.
      *
      * @param pounds the weight on the label
      * @param found the grammage found
@@ -342,8 +343,8 @@ public final class ReamBasis {
                 bases.add(grade);
                 continue;
             }
-            for (int sheets : COUNTS) {
-                bases.add(sheets == grade.count ? grade : grade.withCount(sheets));
+            for (Ream ream : Ream.values()) {
+                bases.add(ream.sheets() == grade.count ? grade : grade.withCount(ream.sheets()));
             }
         }
         return fitting(pounds, found, tolerance, bases);

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
+import org.papermath.mould.Mould;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
@@ -87,6 +88,34 @@ public final class Vat {
                 length,
                 strained,
                 runDown);
+    }
+
+    /**
+     * Returns the least vat for a mould: its sides are those of the opening with the frame around it and room for the
+     * hands, its stock is as deep as given all over.
+     *
+     * <pre>{@code
+     * Vat.around(Mould.of("A4", mm(210), mm(297)), mm(25), mm(75), mm(200)).workingVolume(); // 40.75 L
+     * }</pre>
+     *
+     * <p>What a hand needs beside the frame, and how deep the stock must stand to tip the mould under, is the vatman's to say;
+     * 75 mm all around and a good half of the mould's short side are common practice, no source.
+     *
+     * @param mould the mould
+     * @param frame how much mould and deckle reach beyond the opening on each side, zero or more
+     * @param room what is to be free between frame and vat on each side, zero or more
+     * @param depth depth of the stock, above zero
+     * @return the vat, with its sides inside
+     * @throws Refused if a value is out of range, or such a vat is
+     */
+    public static Vat around(Mould mould, Quantity<Length> frame, Quantity<Length> room, Quantity<Length> depth) {
+        Objects.requireNonNull(mould, "mould");
+        double more = 2 * (Kinds.LENGTH.si(frame, "frame") + Kinds.LENGTH.si(room, "room for the hands"));
+        double width = mould.deckle().width().si() + more;
+        double length = mould.deckle().height().si() + more;
+        double volume = width * length * Kinds.LENGTH.siAboveZero(depth, "depth of the stock");
+        return of("vat for " + mould.name(), Kinds.VOLUME.ofSi(volume, "L"))
+                .inside(Kinds.LENGTH.ofSi(width, "mm"), Kinds.LENGTH.ofSi(length, "mm"));
     }
 
     /**

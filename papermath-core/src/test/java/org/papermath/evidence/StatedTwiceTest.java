@@ -2,6 +2,7 @@ package org.papermath.evidence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 import static org.papermath.quantity.Amounts.celsius;
 import static org.papermath.quantity.Amounts.grams;
@@ -14,9 +15,13 @@ import static org.papermath.quantity.Amounts.ounces;
 import static org.papermath.quantity.Amounts.percent;
 import static org.papermath.quantity.Amounts.pounds;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.papermath.format.ReamBasis;
 import org.papermath.quantity.Grammage;
+import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
 
 class StatedTwiceTest {
@@ -68,5 +73,45 @@ class StatedTwiceTest {
                 .hasMessageContaining("40 °C and 41 °C");
         assertThatThrownBy(() -> StatedTwice.compare("side", mm(1), mm(2), percent(101)))
                 .isInstanceOf(Refused.class);
+    }
+
+    @Test
+    void figuresAreComparedByTheirPrintedDigits() {
+        assertThat(StatedTwice.inPrint("bale", Kinds.MASS, List.of("80 lb", "36 kg")))
+                .isEmpty();
+        assertThat(StatedTwice.inPrint("bale", Kinds.MASS, List.of("80 lb", "36.1 kg")))
+                .isEmpty();
+        assertThat(StatedTwice.inPrint("bale", Kinds.MASS, List.of("80.0 lb", "36.0 kg")))
+                .extracting(Notice::code)
+                .containsExactly("stated.apart");
+        assertThat(StatedTwice.inPrint("side", Kinds.LENGTH, List.of("5 1/2 in", "140 mm", "13.97 cm")))
+                .isEmpty();
+        assertThat(StatedTwice.inPrint("side", Kinds.LENGTH, List.of("5½\"", "150 mm")))
+                .hasSize(1);
+        assertThat(StatedTwice.inPrint("load", Kinds.MASS, List.of("2 lb 3 oz", "0.99 kg", "992 g")))
+                .isEmpty();
+        assertThat(catchThrowableOfType(Refused.class, () -> StatedTwice.inPrint("x", Kinds.MASS, List.of("1 g")))
+                        .code())
+                .isEqualTo("stated.once");
+    }
+
+    @Test
+    void theOddOneIsNamed() {
+        Notice odd = StatedTwice.inPrint("caliper", Kinds.LENGTH, List.of("0.305 mm", "12.0 mil", "293 um"))
+                .get(0);
+        assertThat(odd.code()).isEqualTo("stated.odd");
+        assertThat(odd.arguments()).containsEntry("odd", "293 um").containsEntry("by", "305 µm");
+        // Of four that fall into two pairs none is the odd one.
+        assertThat(StatedTwice.inPrint("x", Kinds.LENGTH, List.of("10.0 mm", "1.00 cm", "11.0 mm", "1.10 cm"))
+                        .get(0)
+                        .code())
+                .isEqualTo("stated.apart");
+        Map<String, List<String>> rows = new LinkedHashMap<>();
+        rows.put("bale", List.of("80 lb", "36 kg"));
+        rows.put("drum", List.of("25.0 lb", "13.1 kg"));
+        assertThat(StatedTwice.inPrint(Kinds.MASS, rows))
+                .extracting(Notice::text)
+                .containsExactly("drum: 25.0 lb, 13.1 kg are given for one thing and differ by more than their last"
+                        + " digits. Find out which is right.");
     }
 }

@@ -119,7 +119,8 @@ class ReamBasisTest {
         assertThat(unclear.arguments()).containsExactly(entry("pounds", 80.0));
         assertThat(unclear)
                 .hasMessage("ream: 80 lb given without the number of sheets in the ream. Say how many. It may mean:"
-                        + " a ream of 480 sheets (225.3 g/m²); a ream of 500 sheets (216.3 g/m²);"
-                        + " a ream of 504 sheets (214.6 g/m²); a ream of 516 sheets (209.6 g/m²).");
+                        + " a ream of 472 sheets, mill ream (229.2 g/m²); a ream of 480 sheets, short ream (225.3 g/m²);"
+                        + " a ream of 500 sheets, long ream (216.3 g/m²); a ream of 504 sheets, stationers' ream"
+                        + " (214.6 g/m²); a ream of 516 sheets, printers' ream (209.6 g/m²).");
     }
 }

@@ -86,6 +86,10 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
     private static final String PIECE = "programme";
     private static final Pattern LINES = Pattern.compile("(?s) *// guide: ([a-z-]+)\n(.*?) *// end\n");
 
+    private static final Pattern ASKED =
+            Pattern.compile("(?s)    /\\*\\* ([^*]*?) \\*/\n    @Question\\(number = \"(G\\d+)\""
+                    + "[^\n]*\n    public static [^\n]*\\{\n(.*?)\n    \\}\n");
+
     private static Quotation quotation(MakingPlan plan, PriceList prices) {
         return Quotation.from(
                         Pricing.of(Costing.of(plan, prices), Margin.percent(30))
@@ -130,6 +134,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
             blocks.put("codes-" + use.name().toLowerCase(Locale.ROOT), codes(use));
         }
         blocks.putAll(lines(top));
+        blocks.putAll(asked(top));
         blocks.put("assumptions", assumptions());
         blocks.put("assumptions-used", used(plan));
         blocks.put("sensitivity", sensitivity(plan));
@@ -350,6 +355,31 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         while (part.find()) {
             blocks.put(
                     "lines-" + part.group(1), code(part.group(2).stripTrailing().stripIndent() + "\n"));
+        }
+        return blocks;
+    }
+
+    /** The questions of small arithmetic, each with its lines and its answer, which the tests of the examples compare. */
+    static Map<String, String> asked(Path top) throws IOException {
+        String source = Files.readString(
+                        top.resolve("examples/src/main/java/org/papermath/examples/questions/SmallQuestions.java"))
+                .replace("\r\n", "\n");
+        String answers = Files.readString(top.resolve("examples/src/test/resources/questions/answers.txt"))
+                .replace("\r\n", "\n");
+        Map<String, String> blocks = new LinkedHashMap<>();
+        Matcher part = ASKED.matcher(source);
+        while (part.find()) {
+            String number = part.group(2);
+            Matcher answer =
+                    Pattern.compile("(?m)^" + number + " .*\n((?: {4}.*\n)+)").matcher(answers);
+            if (!answer.find()) {
+                throw new IllegalStateException(number + " has no answer");
+            }
+            blocks.put(
+                    "asked-" + number.toLowerCase(Locale.ROOT),
+                    "<p>" + escape(part.group(1)) + "</p>\n"
+                            + code(part.group(3).stripIndent() + "\n\n"
+                                    + answer.group(1).stripIndent().replaceAll("(?m)^(?=.)", "> ")));
         }
         return blocks;
     }

@@ -34,6 +34,7 @@ public final class SiteBuilder {
             new Page("job", "The job, stage by stage"),
             new Page("colour", "Colour"),
             new Page("units", "Units, reams, formats"),
+            new Page("small", "Small arithmetic"),
             new Page("documents", "Documents"),
             new Page("order", "Order", true),
             new Page("recipe", "Recipe", true),

@@ -259,6 +259,15 @@ class SiteBuilderTest {
     }
 
     @Test
+    void everyQuestionOfSmallArithmeticIsShownWithItsAnswer() throws IOException {
+        String page = html("small");
+        assertThat(Contents.asked(top())).hasSize(13).allSatisfy((name, block) -> {
+            assertThat(block).startsWith("<p>").contains("<pre><code>").contains("&gt; ");
+            assertThat(page).as(name).contains(block);
+        });
+    }
+
+    @Test
     void everyCodeIsShownUnderEachOfItsUses() throws IOException {
         String page = html("codes").replace("<wbr>", "");
         List<Code> all = new ArrayList<>(Codes.all());

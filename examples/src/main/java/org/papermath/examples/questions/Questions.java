@@ -28,6 +28,8 @@ public final class Questions {
             OrderQuestions.class,
             ColourQuestions.class,
             CautionQuestions.class);
+            CautionQuestions.class,
+            SmallQuestions.class);
 
     /** The comment of a method, its name and its body. */
     private static final Pattern METHOD = Pattern.compile(
