@@ -99,14 +99,24 @@ public final class SheetNotices {
                 daylight.toString()));
     }
 
+    /** What one person lifts at best. */
+    public static Amount<Mass> alone(ToDoubleBiFunction<String, Scope> limits) {
+        return Kinds.MASS.ofSi(limits.applyAsDouble("post.lifting-limit", Scope.GENERAL), "kg");
+    }
+
+    /** What two lift together at best, to the kilogram. */
+    public static Amount<Mass> together(ToDoubleBiFunction<String, Scope> limits) {
+        double team = limits.applyAsDouble("post.lifting-team", Scope.GENERAL);
+        return Kinds.MASS.ofSi(Math.rint(2 * alone(limits).si() * team), "kg");
+    }
+
     /** Warns of a post too heavy for one person, or for two. */
     public static Optional<Notice> heavy(Amount<Mass> post, ToDoubleBiFunction<String, Scope> limits) {
-        Amount<Mass> limit = Kinds.MASS.ofSi(limits.applyAsDouble("post.lifting-limit", Scope.GENERAL), "kg");
+        Amount<Mass> limit = alone(limits);
         if (post.si() <= limit.si()) {
             return Optional.empty();
         }
-        Amount<Mass> two = Kinds.MASS.ofSi(
-                Math.rint(2 * limit.si() * limits.applyAsDouble("post.lifting-team", Scope.GENERAL)), "kg");
+        Amount<Mass> two = together(limits);
         return Optional.of(Notice.warning(
                 "post.heavy",
                 "A post weighs " + post + ", more than the " + limit + " ("

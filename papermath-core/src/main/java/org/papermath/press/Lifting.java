@@ -4,7 +4,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.papermath.evidence.Assumptions;
-import org.papermath.evidence.Scope;
+import org.papermath.notice.SheetNotices;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
@@ -45,12 +45,7 @@ public final class Lifting {
         Objects.requireNonNull(assumptions, "assumptions");
         Objects.requireNonNull(what, "what");
         Amount<Mass> load = Kinds.MASS.checkAboveZero(mass, what);
-        double limit = assumptions.si("post.lifting-limit", Scope.GENERAL);
-        return new Lifting(
-                what,
-                load,
-                Kinds.MASS.ofSi(limit, "kg"),
-                Kinds.MASS.ofSi(Math.rint(2 * limit * assumptions.si("post.lifting-team", Scope.GENERAL)), "kg"));
+        return new Lifting(what, load, SheetNotices.alone(assumptions::si), SheetNotices.together(assumptions::si));
     }
 
     /** {@return how many people lift it: 1, 2, or 0 where it is for a trolley only} */

@@ -285,7 +285,7 @@ class ReamCheckValuesTest {
                 .isInstanceOfSatisfying(
                         Unclear.class,
                         unclear -> assertThat(unclear.candidates())
-                                .hasSize(4)
+                                .hasSize(5)
                                 .extracting(Unclear.Candidate::gives)
                                 .contains("185 g/m²", "177.6 g/m²"));
     }

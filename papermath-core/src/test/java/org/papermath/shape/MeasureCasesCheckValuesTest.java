@@ -218,8 +218,8 @@ class MeasureCasesCheckValuesTest {
     /** Without country, count, system or use a name is asked about, and every candidate can be given as it stands. */
     @Test
     void aBareNameIsAskedAbout() {
-        asks(() -> Kinds.MASS.read("3 ton"), "2000 lb", "1 t", "2240 lb");
-        asks(() -> Kinds.FORCE.read("12 tons"), "tonf_us", "tf", "tonf_uk");
+        asks(() -> Kinds.MASS.read("3 ton"), "6000 lb", "3 t", "6720 lb");
+        asks(() -> Kinds.FORCE.read("12 tons"), "12 tonf_us", "12 tf", "12 tonf_uk");
         asks(
                 () -> Kinds.GRAMMAGE.read("80 lb"),
                 "a ream of 500 sheets 20 x 26 in (cover)",
@@ -227,10 +227,11 @@ class MeasureCasesCheckValuesTest {
                 "a ream of 500 sheets 17 x 22 in (bond)");
         asks(
                 () -> ReamBasis.ofUnknownCount(60, inches(19), inches(25)),
-                "a ream of 480 sheets",
-                "a ream of 500 sheets",
-                "a ream of 504 sheets",
-                "a ream of 516 sheets");
+                "a ream of 472 sheets, mill ream",
+                "a ream of 480 sheets, short ream",
+                "a ream of 500 sheets, long ream",
+                "a ream of 504 sheets, stationers' ream",
+                "a ream of 516 sheets, printers' ream");
         asks(() -> Formats.find("A6"), "ISO A6", "NA A6 envelope", "NA A6 card");
         asks(() -> Formats.find("B5"), "ISO B5", "JIS B5", "ISO B5 envelope");
         asks(() -> Formats.find("demy"), "demy, writing, 1854", "demy, printing, 1901", "demy, British list");

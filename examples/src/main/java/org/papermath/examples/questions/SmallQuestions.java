@@ -85,10 +85,10 @@ public final class SmallQuestions {
 
     /** How many posts of twenty sheets are formed and pressed in a day of eight hours? */
     @Question(number = "G28", words = "posts day pace press")
-    public static Pace.Made g28PostsADay() {
+    public static String g28PostsADay() {
         return Pace.of(AmountRange.read(Kinds.RATE, "40-60 per hour"))
-                .lots(20, minutes(30))
-                .made(hours(8));
+                        .lots(20, minutes(30))
+                        .made(hours(8)) + " posts a day";
     }
 
     /** Three figures are printed for one caliper: which is the odd one? */
