@@ -27,7 +27,6 @@ public final class Questions {
             RecordQuestions.class,
             OrderQuestions.class,
             ColourQuestions.class,
-            CautionQuestions.class);
             CautionQuestions.class,
             SmallQuestions.class);
 
