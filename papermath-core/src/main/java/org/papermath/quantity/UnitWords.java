@@ -76,7 +76,6 @@ final class UnitWords {
             ft3/min: cfm
             g/m2: gsm
             %: percent, per cent, pct
-            1: per one
             """;
 
     private static final Map<String, List<String>> CODES = new HashMap<>();
@@ -187,12 +186,16 @@ final class UnitWords {
         return symbol == null ? null : new Meant(symbol, blank < 0 ? 1 : Integer.parseInt(code.substring(0, blank)));
     }
 
-    /** A code in capitals, or in small letters; but a milli is no mega, so the case of an m counts. */
+    /**
+     * A code in capitals, or in small letters; but a milli is no mega, so the case of an m counts, and a T alone is a tonne to
+     * some and a ton to others.
+     */
     private static @Nullable Meant inOtherCase(Kind<?> kind, String name) {
         Units.Symbol found = null;
         for (Units.Symbol symbol : kind.symbols()) {
             String code = symbol.code();
-            if (code.equalsIgnoreCase(name) && (code.charAt(0) == name.charAt(0) || "mM".indexOf(code.charAt(0)) < 0)) {
+            if (code.equalsIgnoreCase(name)
+                    && (code.charAt(0) == name.charAt(0) || ("mM".indexOf(code.charAt(0)) < 0 && !code.equals("t")))) {
                 if (found != null) {
                     return null;
                 }

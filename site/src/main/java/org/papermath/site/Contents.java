@@ -379,7 +379,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                     "asked-" + number.toLowerCase(Locale.ROOT),
                     "<p>" + escape(part.group(1)) + "</p>\n"
                             + code(part.group(3).stripIndent() + "\n\n"
-                                    + answer.group(1).stripIndent().replaceAll("(?m)^(?=.)", "> ")));
+                                    + answer.group(1).replaceAll("(?m)^ {4}", "> ")));
         }
         return blocks;
     }

@@ -26,7 +26,7 @@ public final class SiteBuilder {
     private static final HtmlRenderer RENDERER =
             HtmlRenderer.builder().extensions(EXTENSIONS).build();
     private static final Pattern FIGURE = Pattern.compile("\\{\\{([a-z-]+)}}");
-    private static final Pattern BLOCK = Pattern.compile("(?m)^<!-- ([a-z-]+) -->$");
+    private static final Pattern BLOCK = Pattern.compile("(?m)^<!-- ([a-z0-9-]+) -->$");
 
     /** The pages in the order of the menu; the name of each is that of its Markdown and its HTML file. */
     private static final List<Page> PAGES = List.of(
