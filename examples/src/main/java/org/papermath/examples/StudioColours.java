@@ -58,6 +58,12 @@ public final class StudioColours {
     public static PigmentedPulp palette(String... names) {
         Assumptions assumptions = Assumptions.standard();
         PigmentedPulp palette = null;
+        for (String name : names) {
+            if (!ladders().containsKey(name)) {
+                throw new IllegalArgumentException(name + ": the swatches are of "
+                        + String.join(", ", ladders().keySet()));
+            }
+        }
         for (Map.Entry<String, SwatchLadder> one : ladders().entrySet()) {
             if (names.length > 0 && !List.of(names).contains(one.getKey())) {
                 continue;

@@ -52,7 +52,7 @@ class PigmentedPulpTest {
                 .with(blue());
     }
 
-    /** Pulp 0.85 and 1 % retained for 0.30: half of it 0.4139 and twice 0.1983, as the handbook of this library has it. */
+    /** Pulp 0.85 and 1 % retained for 0.30: half of it 0.4139 and twice 0.1983, worked out in closed form apart from this code. */
     @Test
     void oneConstantIsTheClosedForm() {
         Assumptions none = Assumptions.standard()
