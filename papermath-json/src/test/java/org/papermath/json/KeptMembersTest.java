@@ -115,6 +115,17 @@ class KeptMembersTest {
                 PapermathDocuments::readPlan);
     }
 
+    /** Editors ask for the schema of a document at its head; it is kept where it stands. */
+    @Test
+    void theSchemaAnEditorIsToldStays() {
+        String text = Concert.RECIPE.replaceFirst("\\{", "{\"\\$schema\": \"schemas/recipe.json\",");
+        String written = PapermathDocuments.writeRecipe(PapermathDocuments.readRecipe(text));
+        assertThat(written.lines().skip(1).findFirst().orElseThrow().strip())
+                .isEqualTo("\"$schema\": \"schemas/recipe.json\",");
+        assertThat(PapermathDocuments.writeRecipe(PapermathDocuments.readRecipe(written)))
+                .isEqualTo(written);
+    }
+
     @Test
     void anObjectThatSaysTheUsualKeepsThem() {
         String order = """

@@ -117,7 +117,7 @@ public final class SchemaObject {
             schema.put("required", required);
         }
         if (open) {
-            schema.put("patternProperties", Map.of("^" + ForeignMembers.PREFIX, true));
+            schema.put("patternProperties", Map.of("^(" + ForeignMembers.PREFIX + "|\\$schema$)", true));
         }
         schema.put("additionalProperties", false);
         schema.putAll(rules);

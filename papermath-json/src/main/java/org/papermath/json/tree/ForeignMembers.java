@@ -11,8 +11,11 @@ public final class ForeignMembers {
     /** What marks a member as somebody else's. */
     public static final String PREFIX = "x-";
 
+    /** Names the schema of a document to editors, which is nothing of the document's own. */
+    public static final String SCHEMA = "$schema";
+
     public static boolean isOfOthers(String name) {
-        return !name.isEmpty() && name.charAt(0) == 'x' && name.startsWith(PREFIX);
+        return !name.isEmpty() && (name.charAt(0) == 'x' ? name.startsWith(PREFIX) : name.equals(SCHEMA));
     }
 
     /** By the pointer of an object and the name a member stands behind; no name at the beginning of the object. */
