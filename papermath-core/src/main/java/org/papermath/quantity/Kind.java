@@ -503,7 +503,11 @@ public final class Kind<Q extends Quantity<Q>> {
         } else {
             rule = (open ? "above " + lower + " and at most " : "from " + lower + " to ") + upper;
         }
-        String advice = below ? "Check the sign and the unit." : "Check the unit and the decimal point.";
+        String advice = below
+                ? "Check the sign and the unit."
+                : isPerCentMeant(amount, most)
+                        ? "For per cent write \"" + given + " %\"."
+                        : "Check the unit and the decimal point.";
         return Refused.of(
                 "quantity.range",
                 what + ": " + given + " given; it must be " + rule + ". " + advice,
@@ -515,6 +519,15 @@ public final class Kind<Q extends Quantity<Q>> {
                 lower,
                 "most",
                 upper);
+    }
+
+    /** A bare number above one where a share is wanted: people mean per cent. */
+    private boolean isPerCentMeant(Amount<Q> amount, double most) {
+        return most <= 1
+                && labelOf(amount).isEmpty()
+                && amount.si() > 1
+                && amount.si() / 100 <= most
+                && symbols.stream().anyMatch(one -> one.label().equals("%"));
     }
 
     private String labelOf(Amount<Q> amount) {

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -39,6 +40,11 @@ import org.papermath.quantity.Units;
  * <p>An optional member that is not there gives an empty {@link ReadResult} whatever it is asked to be.
  */
 public final class ValueReader {
+    private static final Pattern A_NUMBER = Pattern.compile("\\s*[+-]?[0-9]{1,12}(\\.[0-9]{1,12})?\\s*");
+    /** Two lengths in one text, as people say sizes. */
+    private static final Pattern TWO_SIDES = Pattern.compile(
+            "\\s*([0-9]{1,6}(?:\\.[0-9]{1,6})?) ?([a-z]{0,6}) ?[x×] ?([0-9]{1,6}(?:\\.[0-9]{1,6})?) ?([a-z]{1,6})\\s*");
+
     static final int MOST_NAME = Name.MOST;
     /** What is no number any more in the unit it is calculated in. */
     private static final String NOT_A_NUMBER = "quantity.not-a-number";
@@ -187,7 +193,7 @@ public final class ValueReader {
             return false;
         }
         if (value.type() != wanted) {
-            wrongType(wanted.words());
+            wrongType(wanted.words(), formToWrite(wanted));
             return false;
         }
         // A number too long or a broken text was reported while the document was taken apart.
@@ -196,8 +202,33 @@ public final class ValueReader {
                 || !source.session().isFaulty(value);
     }
 
+    /** What to write in place of a value of another type, where that can be told; else empty. */
+    private String formToWrite(JsonValue.Type wanted) {
+        if (wanted == JsonValue.Type.LIST && value.type() == JsonValue.Type.OBJECT) {
+            return " Put [ ] round it.";
+        }
+        if (value.type() != JsonValue.Type.TEXT) {
+            return "";
+        }
+        if (wanted == JsonValue.Type.NUMBER && A_NUMBER.matcher(value.text()).matches()) {
+            return " Take the quotation marks away.";
+        }
+        Matcher sides = TWO_SIDES.matcher(value.text());
+        if (wanted == JsonValue.Type.LIST && sides.matches()) {
+            String unit = sides.group(4);
+            return " Write [\"" + sides.group(1) + " " + (sides.group(2).isEmpty() ? unit : sides.group(2)) + "\", \""
+                    + sides.group(3) + " " + unit + "\"].";
+        }
+        return "";
+    }
+
     private void wrongType(String wanted) {
-        String advice = value.type() == JsonValue.Type.NULL ? " Leave the member out if there is nothing to give." : "";
+        wrongType(wanted, "");
+    }
+
+    private void wrongType(String wanted, String form) {
+        String advice =
+                value.type() == JsonValue.Type.NULL ? " Leave the member out if there is nothing to give." : form;
         fault(
                 FaultCodes.TYPE,
                 List.of(wanted),
