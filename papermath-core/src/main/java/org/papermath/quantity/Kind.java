@@ -505,7 +505,7 @@ public final class Kind<Q extends Quantity<Q>> {
         }
         String advice = below
                 ? "Check the sign and the unit."
-                : isPerCentMeant(amount, most)
+                : least >= 0 && isPerCentMeant(amount, most)
                         ? "For per cent write \"" + given + " %\"."
                         : "Check the unit and the decimal point.";
         return Refused.of(

@@ -226,7 +226,7 @@ class UnitsTest {
     void theRangeOfTheKindHoldsForTextToo() {
         assertThat(refused(() -> Units.read(Kinds.DOSE, "300 %")).code()).isEqualTo("quantity.range");
         assertThat(refused(() -> Units.read(Kinds.CONSISTENCY, "5")))
-                .hasMessage("consistency: 5 given; it must be from 0 to 1. Check the unit and the decimal point.");
+                .hasMessage("consistency: 5 given; it must be from 0 to 1. For per cent write \"5 %\".");
     }
 
     @Test
