@@ -138,17 +138,21 @@ public final class ColourDrawing {
         double words = MARGIN + 2 * COLUMN + 4;
         boolean all = pairs.stream().allMatch(pair -> isShown(pair.told()) && isShown(pair.made()));
         double foot = MARGIN + HEAD + row * pairs.size();
-        StringBuilder described = new StringBuilder();
-        for (Pair pair : pairs) {
-            described
-                    .append(described.length() == 0 ? "" : " ")
-                    .append(pair.name() + ": told "
-                            + pair.told().lab() + ", made " + pair.made().lab() + ", "
-                            + ColourComparison.of(pair.told(), pair.made(), assumptions) + ".");
+        List<String> apart = pairs.stream()
+                .map(pair -> ColourComparison.of(pair.told(), pair.made(), assumptions)
+                        .toString())
+                .toList();
+        List<String> described = new ArrayList<>();
+        for (int i = 0; i < pairs.size(); i++) {
+            Pair pair = pairs.get(i);
+            described.add(pair.name() + ": told " + pair.told().lab() + ", made "
+                    + pair.made().lab() + ", " + apart.get(i) + ".");
         }
-        SvgWriter out = begun(title, WIDTH, foot + (all ? 0 : LINE_OF_TEXT) + MARGIN, described.toString());
+        SvgWriter out = begun(title, WIDTH, foot + (all ? 0 : LINE_OF_TEXT) + MARGIN, String.join(" ", described));
         double y = MARGIN + HEAD;
-        for (Pair pair : pairs) {
+        int most = (int) ((WIDTH - MARGIN - words) / LETTER);
+        for (int p = 0; p < pairs.size(); p++) {
+            Pair pair = pairs.get(p);
             patch(out, MARGIN, y, COLUMN, PATCH, pair.told(), pair.name() + ", told");
             patch(out, MARGIN + COLUMN, y, COLUMN, PATCH, pair.made(), pair.name() + ", made");
             out.text("", MARGIN, y + PATCH + LINE_OF_TEXT - 0.7, "told");
@@ -156,9 +160,7 @@ public final class ColourDrawing {
             List<String> lines = new ArrayList<>();
             lines.add("told " + marked(pair.told()));
             lines.add("made " + marked(pair.made()));
-            int most = (int) ((WIDTH - MARGIN - words) / LETTER);
-            lines.addAll(Wrap.lines(
-                    ColourComparison.of(pair.told(), pair.made(), assumptions).toString(), most));
+            lines.addAll(Wrap.lines(apart.get(p), most));
             out.text("strong", words, y + 3, pair.name());
             for (int i = 0; i < lines.size(); i++) {
                 out.text("", words, y + 3 + (i + 1) * LINE_OF_TEXT, lines.get(i));

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.papermath.equation.ColourDifference;
 import org.papermath.pulp.AdditiveDose;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -27,7 +26,7 @@ public final class ColourMatch {
     private final PigmentedPulp pulp;
     private final Lab target;
     private final double reached;
-    private final List<Proposal> proposals;
+    private final List<FoundProposal> proposals;
     private final long evaluations;
 
     /** Doses, the colour they give, and how far it is from the one wanted. */
@@ -65,6 +64,7 @@ public final class ColourMatch {
             Amount<Share> whiteStuff,
             PredictedColour colour,
             double difference,
+            double way,
             Optional<Double> differenceUnderLamp)
             implements Proposal {
         @Override
@@ -77,7 +77,8 @@ public final class ColourMatch {
         }
     }
 
-    private ColourMatch(PigmentedPulp pulp, Lab target, double reached, List<Proposal> proposals, long evaluations) {
+    private ColourMatch(
+            PigmentedPulp pulp, Lab target, double reached, List<FoundProposal> proposals, long evaluations) {
         this.pulp = pulp;
         this.target = target;
         this.reached = reached;
@@ -96,7 +97,7 @@ public final class ColourMatch {
     }
 
     static ColourMatch of(PigmentedPulp pulp, Lab target) {
-        target.difference(Lab.of(50, 0, 0));
+        target.requireLight(Illuminant.D65);
         return of(pulp, target, null);
     }
 
@@ -135,7 +136,7 @@ public final class ColourMatch {
         }
 
         ColourMatch match() {
-            List<Proposal> proposals = new ArrayList<>();
+            List<FoundProposal> proposals = new ArrayList<>();
             ColourSearch day = search(false);
             ColourSearch both = search(true);
             int from = pulp.isAfterTrial() ? 0 : 1;
@@ -191,12 +192,12 @@ public final class ColourMatch {
                     mixing, colours, weights, new Illuminant[] {Illuminant.D65, Illuminant.A}, new double[] {1, 0.5});
         }
 
-        private Proposal proposal(ColourSearch.Found found) {
+        private FoundProposal proposal(ColourSearch.Found found) {
             double[] added = new double[least.length];
             Arrays.setAll(added, p -> found.amounts()[p] - least[p]);
             double[] loads = new double[least.length];
             Arrays.setAll(loads, p -> found.amounts()[p] / (1 + found.white()));
-            PredictedColour colour = pulp.predicted(loads, pulp.mixing());
+            PredictedColour colour = pulp.predicted(loads, mixing);
             double part = pulp.reckoned("colour.first-part");
             return new FoundProposal(
                     pulp.doses(loads),
@@ -205,6 +206,7 @@ public final class ColourMatch {
                     Kinds.SHARE.ofSi(found.white(), "%"),
                     colour,
                     colour.lab().difference(target),
+                    found.way(),
                     Optional.ofNullable(underLamp)
                             .map(lamp -> colour.reflectance().lab(Illuminant.A).difference(lamp)));
         }
@@ -240,7 +242,7 @@ public final class ColourMatch {
      * @return at least one proposal, fewest pigments first
      */
     public List<Proposal> proposals() {
-        return proposals;
+        return List.copyOf(proposals);
     }
 
     /**
@@ -249,28 +251,14 @@ public final class ColourMatch {
      * @return a proposal
      */
     public Proposal best() {
-        Proposal best = proposals.get(0);
-        for (Proposal proposal : proposals) {
+        FoundProposal best = proposals.get(0);
+        for (FoundProposal proposal : proposals) {
             if (best.difference() <= reached) {
                 return best;
             }
-            best = way(proposal) < way(best) ? proposal : best;
+            best = proposal.way() < best.way() ? proposal : best;
         }
         return best;
-    }
-
-    private double way(Proposal proposal) {
-        double[][] axes = ColourDifference.farAxes(target.values());
-        double[] told = proposal.colour().lab().values();
-        double sum = 0;
-        for (double[] axis : axes) {
-            double part = 0;
-            for (int k = 0; k < 3; k++) {
-                part += axis[k] * (told[k] - target.values()[k]);
-            }
-            sum += part * part;
-        }
-        return Math.sqrt(sum);
     }
 
     /**

@@ -132,19 +132,25 @@ public record Lab(double l, double a, double b, Illuminant illuminant) {
         return Math.sqrt((l - other.l) * (l - other.l) + (a - other.a) * (a - other.a) + (b - other.b) * (b - other.b));
     }
 
-    private Lab sameLight(Lab other) {
+    /** Another colour that is told in the same light. */
+    Lab sameLight(Lab other) {
         Objects.requireNonNull(other, "other");
-        if (other.illuminant != illuminant) {
+        requireLight(other.illuminant);
+        return other;
+    }
+
+    /** Refuses a colour that is told in another light. */
+    void requireLight(Illuminant light) {
+        if (light != illuminant) {
             throw Refused.of(
                     "colour.other-light",
-                    "colour: one is told in " + illuminant + ", the other in " + other.illuminant
+                    "colour: one is told in " + illuminant + ", the other in " + light
                             + "; bring them to one light first.",
                     "one",
                     illuminant.name(),
                     "other",
-                    other.illuminant.name());
+                    light.name());
         }
-        return other;
     }
 
     double[] values() {

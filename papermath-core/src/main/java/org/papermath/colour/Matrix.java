@@ -9,8 +9,14 @@ final class Matrix {
     /** Linear light of the primaries of IEC 61966-2-1 to tristimulus values over 100, D65. */
     static final Matrix SRGB = primaries(new double[][] {{0.64, 0.33}, {0.30, 0.60}, {0.15, 0.06}});
 
+    /** The other way round. */
+    static final Matrix TO_SRGB = SRGB.inverse();
+
     /** The same of ITU-R BT.2020, wide enough that no pulp falls outside. */
     static final Matrix WIDE = primaries(new double[][] {{0.708, 0.292}, {0.170, 0.797}, {0.131, 0.046}});
+
+    /** The other way round. */
+    static final Matrix TO_WIDE = WIDE.inverse();
 
     private final double[][] cells;
 

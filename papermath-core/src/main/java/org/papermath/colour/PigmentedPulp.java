@@ -15,6 +15,7 @@ import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
+import org.papermath.evidence.Shape;
 import org.papermath.numeric.Normal;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.AdditiveDose;
@@ -371,6 +372,16 @@ public final class PigmentedPulp {
         return new PigmentedPulp(pulp, here, circumstance, pigments, trial);
     }
 
+    private Assumption rowOf(Pigment pigment, Circumstance how) {
+        return assumptions.get("additive.retention", RetentionModel.scope(pigment.additive(), how));
+    }
+
+    /** How far what the sheets keep of a pigment moves from making to making: a standard deviation, as a part of it. */
+    private double makingError(Pigment pigment) {
+        Assumption row = rowOf(pigment, circumstance);
+        return assumptions.makingHalf(row) / Normal.FIVE_PERCENT_POINT * (1 - row.likelySi());
+    }
+
     /** What may move a colour. */
     private final class Spread {
         private final Mixing mixing;
@@ -486,14 +497,12 @@ public final class PigmentedPulp {
             boolean unlike = false;
             for (int p = 0; p < loads.length; p++) {
                 Pigment pigment = pigments.get(p);
-                Assumption here = row(pigment.additive(), circumstance);
-                double kept = here.likelySi();
-                double making = assumptions.makingHalf(here) / Normal.FIVE_PERCENT_POINT * (1 - kept);
+                double making = makingError(pigment);
                 double square = 2 * making * making;
                 if (pigment.circumstance() != circumstance) {
                     unlike = true;
-                    square += square(relativeBand(here))
-                            + square(relativeBand(row(pigment.additive(), pigment.circumstance())));
+                    square += square(relativeBand(rowOf(pigment, circumstance)))
+                            + square(relativeBand(rowOf(pigment, pigment.circumstance())));
                 }
                 relative[p] = Math.sqrt(square);
             }
@@ -507,12 +516,8 @@ public final class PigmentedPulp {
             because(unlike ? "what the sheets keep of the pigment" : "making to making", List.of(step), 0);
         }
 
-        private Assumption row(Additive additive, Circumstance how) {
-            return assumptions.get("additive.retention", RetentionModel.scope(additive, how));
-        }
-
         private double relativeBand(Assumption row) {
-            double ends = Math.log(row.highSi() / (1 - row.highSi())) - Math.log(row.lowSi() / (1 - row.lowSi()));
+            double ends = Shape.LOGIT.scaled(row.highSi()) - Shape.LOGIT.scaled(row.lowSi());
             return ends / (2 * Normal.FIVE_PERCENT_POINT) * (1 - row.likelySi());
         }
 
@@ -627,10 +632,7 @@ public final class PigmentedPulp {
     double commonError() {
         double most = 0.03;
         for (Pigment pigment : pigments) {
-            Assumption here =
-                    assumptions.get("additive.retention", RetentionModel.scope(pigment.additive(), circumstance));
-            double making = assumptions.makingHalf(here) / Normal.FIVE_PERCENT_POINT * (1 - here.likelySi());
-            most = Math.max(most, pigment.circumstance() == circumstance ? 2 * making : 0.3);
+            most = Math.max(most, pigment.circumstance() == circumstance ? 2 * makingError(pigment) : 0.3);
         }
         return most;
     }

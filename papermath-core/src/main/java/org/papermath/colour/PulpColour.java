@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.papermath.quantity.Amount;
+import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.LightScattering;
 import org.papermath.quantity.Refused;
@@ -53,7 +54,7 @@ public final class PulpColour {
      * @throws Refused if the sheet over black is not darker than the pile in every band
      * @source ISO 9416
      */
-    public PulpColour measuredOverBlack(Reflectance overBlack, Quantity<org.papermath.quantity.Grammage> grammage) {
+    public PulpColour measuredOverBlack(Reflectance overBlack, Quantity<Grammage> grammage) {
         Objects.requireNonNull(overBlack, "overBlack");
         double weight = Kinds.GRAMMAGE.siAboveZero(grammage, "grammage of the sheet over black");
         return scattering(Kinds.LIGHT_SCATTERING.ofSi(ThinSheet.scattering(reflectance, overBlack, weight), "m2/kg"));

@@ -89,7 +89,7 @@ public final class Reflectance {
     public static Reflectance ofColour(Xyz colour) {
         Objects.requireNonNull(colour, "colour");
         Xyz day = colour.adaptedTo(Illuminant.D65);
-        double[] light = Matrix.WIDE.inverse().times(day.x() / 100, day.y() / 100, day.z() / 100);
+        double[] light = Matrix.TO_WIDE.times(day.x() / 100, day.y() / 100, day.z() / 100);
         for (double part : light) {
             if (!(part > 0 && part <= 1 + 1e-9)) {
                 throw Refused.of(

@@ -73,7 +73,7 @@ public record Srgb(double red, double green, double blue) {
     }
 
     private static double[] linear(Xyz colour) {
-        return Matrix.SRGB.inverse().times(colour.x() / 100, colour.y() / 100, colour.z() / 100);
+        return Matrix.TO_SRGB.times(colour.x() / 100, colour.y() / 100, colour.z() / 100);
     }
 
     private static double encoded(double light) {

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import org.papermath.equation.KubelkaMunk;
+import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
 import org.papermath.numeric.Golden;
+import org.papermath.numeric.Normal;
 import org.papermath.pulp.Additive;
 import org.papermath.pulp.RetentionModel.Circumstance;
 import org.papermath.quantity.Amount;
@@ -186,9 +188,9 @@ public final class SwatchLadder {
             this.error = error;
             surface = PigmentedPulp.surface(assumptions);
             perDose = PigmentedPulp.perDose(assumptions, additive, circumstance);
-            var row = assumptions.get("colour.pigment-scattering", Scope.GENERAL);
+            Assumption row = assumptions.get("colour.pigment-scattering", Scope.GENERAL);
             expected = row.likelySi();
-            expectedDeviation = (row.highSi() - row.lowSi()) / (2 * org.papermath.numeric.Normal.FIVE_PERCENT_POINT);
+            expectedDeviation = (row.highSi() - row.lowSi()) / (2 * Normal.FIVE_PERCENT_POINT);
             loads = swatches.stream()
                     .mapToDouble(one -> one.dose.si() * perDose)
                     .toArray();

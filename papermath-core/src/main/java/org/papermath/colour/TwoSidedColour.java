@@ -49,9 +49,10 @@ public final class TwoSidedColour {
                     said(other));
         }
         boolean turned = one.side().get() == ColourReading.Side.FELT;
-        TwoSidedColour both = new TwoSidedColour(turned ? other : one, turned ? one : other);
-        both.difference();
-        return both;
+        ColourReading mould = turned ? other : one;
+        ColourReading felt = turned ? one : other;
+        mould.lab().sameLight(felt.lab());
+        return new TwoSidedColour(mould, felt);
     }
 
     private static String said(ColourReading reading) {

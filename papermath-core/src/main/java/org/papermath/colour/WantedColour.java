@@ -53,8 +53,8 @@ public final class WantedColour {
      */
     public WantedColour told(Lab likely, double within) {
         Objects.requireNonNull(likely, "likely");
-        lab.difference(likely);
-        return new WantedColour(lab, likely, ColourRange.check("difference nine in ten keep within", within, 0, 50));
+        return new WantedColour(
+                lab, lab.sameLight(likely), ColourRange.check("difference nine in ten keep within", within, 0, 50));
     }
 
     /**

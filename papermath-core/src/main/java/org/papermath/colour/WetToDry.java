@@ -10,6 +10,7 @@ import org.papermath.equation.WetColour;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Scope;
+import org.papermath.evidence.Shape;
 import org.papermath.numeric.Normal;
 
 /**
@@ -61,17 +62,14 @@ public final class WetToDry {
     public static WetToDry from(Assumptions assumptions) {
         Objects.requireNonNull(assumptions, "assumptions");
         Assumption row = assumptions.get("colour.wet-scattering", Scope.GENERAL);
-        double deviation = (logit(row.highSi()) - logit(row.lowSi())) / (2 * Normal.FIVE_PERCENT_POINT);
+        double deviation =
+                (Shape.LOGIT.scaled(row.highSi()) - Shape.LOGIT.scaled(row.lowSi())) / (2 * Normal.FIVE_PERCENT_POINT);
         return new WetToDry(
                 Law.SCATTERING,
                 row.likelySi(),
                 deviation,
                 assumptions.si("colour.reading-error", Scope.GENERAL),
                 false);
-    }
-
-    private static double logit(double share) {
-        return Math.log(share / (1 - share));
     }
 
     /**
@@ -163,7 +161,7 @@ public final class WetToDry {
         double[] lab = told.lab().values();
         ColourError whole = new ColourError(lab);
         List<PredictedColour.Cause> causes = new ArrayList<>();
-        double moved = 1 / (1 + Math.exp(-(logit(part) - deviation)));
+        double moved = Shape.LOGIT.plain(Shape.LOGIT.scaled(part) - deviation);
         because(
                 whole,
                 causes,
