@@ -6,7 +6,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
-import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 
 /**
@@ -54,11 +53,7 @@ public final class Overhead {
 
     private Overhead(
             String name, Basis basis, Optional<MoneyRate<Time>> rate, Optional<Money> day, Optional<Markup> share) {
-        String called = Name.check(name, "overhead");
-        if (called.isEmpty()) {
-            throw Refused.of("price.unnamed", "overhead: the name is empty. Say what it is for.", "of", "overhead");
-        }
-        this.name = called;
+        this.name = Named.require(name, "overhead", "Say what it is for.");
         this.basis = basis;
         this.rate = rate;
         this.day = day;

@@ -61,10 +61,7 @@ public final class OwnLine {
     }
 
     private static OwnLine of(String name, Basis basis, Money money, int inParcel) {
-        String called = Name.check(Objects.requireNonNull(name, "name"), "own line");
-        if (called.isEmpty()) {
-            throw Refused.of("price.unnamed", "own line: the name is empty. Say what it is for.", "of", "own line");
-        }
+        String called = Named.require(Objects.requireNonNull(name, "name"), "own line", "Say what it is for.");
         return new OwnLine(
                 called,
                 basis,

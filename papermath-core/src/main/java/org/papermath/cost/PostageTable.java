@@ -120,11 +120,7 @@ public final class PostageTable {
     }
 
     private static String named(String given, String what) {
-        String name = Name.check(given, what);
-        if (name.isEmpty()) {
-            throw Refused.of("price.unnamed", what + ": the name is empty. Say what it is.", "of", what);
-        }
-        return name;
+        return Named.require(given, what, "Say what it is.");
     }
 
     private static String sourced(String given, String of) {

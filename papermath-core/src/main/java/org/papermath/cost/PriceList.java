@@ -22,7 +22,6 @@ import org.papermath.fibre.Fibre;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Limits;
-import org.papermath.quantity.Name;
 import org.papermath.quantity.Refused;
 
 /**
@@ -129,14 +128,7 @@ public final class PriceList {
         private @Nullable Amount<Time> cleaning;
 
         private Builder(String name, LocalDate date, Currency currency) {
-            this.name = Name.check(name, "list of prices");
-            if (this.name.isEmpty()) {
-                throw Refused.of(
-                        "price.unnamed",
-                        "list of prices: the name is empty. Give it one, such as the season.",
-                        "of",
-                        "list of prices");
-            }
+            this.name = Named.require(name, "list of prices", "Give it one, such as the season.");
             this.date = Limits.day(date, "date of the prices");
             this.currency = Money.zero(currency).currency();
         }
@@ -234,12 +226,7 @@ public final class PriceList {
         }
 
         private static String key(String name, String what) {
-            Objects.requireNonNull(name, "name");
-            String called = Name.check(name, what);
-            if (called.isEmpty()) {
-                throw Refused.of("price.unnamed", what + ": the name is empty.", "of", what);
-            }
-            return called;
+            return Named.require(Objects.requireNonNull(name, "name"), what, "");
         }
 
         private MoneyRate<Mass> checked(MoneyRate<Mass> price, String what) {

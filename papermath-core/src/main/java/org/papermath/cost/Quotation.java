@@ -126,12 +126,7 @@ public final class Quotation {
         }
 
         private static String named(String name, String what) {
-            Objects.requireNonNull(name, what);
-            String called = Name.check(name, what);
-            if (called.isEmpty()) {
-                throw Refused.of("price.unnamed", what + ": the name is empty.", "of", what);
-            }
-            return called;
+            return Named.require(Objects.requireNonNull(name, what), what, "");
         }
 
         private Money same(Money money) {
