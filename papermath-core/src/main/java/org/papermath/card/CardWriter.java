@@ -1106,7 +1106,7 @@ final class CardWriter {
         List<String> cells = plan.pieces().stream().map(of).toList();
         if (cells.size() > 1 && cells.stream().distinct().count() == 1) {
             if (!cells.get(0).isEmpty()) {
-                form.alike(label, cells.get(0));
+                form.alike(label, cells.get(0) + (cells.get(0).equals("-") ? "" : "  (all)"));
             }
         } else if (!cells.stream().allMatch(String::isEmpty)) {
             form.cells(label, cells);

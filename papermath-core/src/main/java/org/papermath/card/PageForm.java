@@ -112,7 +112,7 @@ final class PageForm implements CardForm {
 
     @Override
     public void alike(String label, String cell) {
-        row(label, cell + (cell.equals("-") ? "" : "  (all)"));
+        row(label, cell);
     }
 
     @Override

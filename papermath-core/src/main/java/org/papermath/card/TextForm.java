@@ -44,7 +44,7 @@ final class TextForm implements CardForm {
 
     @Override
     public void alike(String label, String cell) {
-        lines.add(pad(label, LABEL) + cell + (cell.equals("-") ? "" : "  (all)"));
+        lines.add(pad(label, LABEL) + cell);
     }
 
     /** Pieces side by side, more than three going on below. */
