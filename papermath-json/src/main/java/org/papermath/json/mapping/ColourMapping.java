@@ -9,7 +9,16 @@ import org.papermath.json.kit.ObjectWriter;
 import org.papermath.json.kit.ReadResult;
 
 /** A colour that is wanted. */
-final class ColourMapping {
+public final class ColourMapping {
+    /** The greatest lightness that is read. */
+    public static final double LIGHTEST = 110;
+
+    /** The farthest from grey that a and b are read. */
+    public static final double STRONGEST = 150;
+
+    /** The farthest a colour is said to come out from the one told. */
+    public static final double FARTHEST = 50;
+
     private static final List<Illuminant> LIGHTS = List.of(Illuminant.values());
 
     private ColourMapping() {}
@@ -21,7 +30,7 @@ final class ColourMapping {
             Parts read = new Parts(one);
             return one.make(() -> read.checked());
         });
-        ReadResult<Double> within = in.optional("within").number(0, 50);
+        ReadResult<Double> within = in.optional("within").number(0, FARTHEST);
         return in.make(() -> {
             Illuminant seen = light.orElse(Illuminant.D65);
             WantedColour wanted = WantedColour.of(parts.lab(seen));
@@ -48,9 +57,9 @@ final class ColourMapping {
     private record Parts(ReadResult<Double> l, ReadResult<Double> a, ReadResult<Double> b) {
         Parts(ObjectReader in) {
             this(
-                    in.required("l").number(0, 110),
-                    in.required("a").number(-150, 150),
-                    in.required("b").number(-150, 150));
+                    in.required("l").number(0, LIGHTEST),
+                    in.required("a").number(-STRONGEST, STRONGEST),
+                    in.required("b").number(-STRONGEST, STRONGEST));
         }
 
         Parts checked() {

@@ -2,6 +2,7 @@ package org.papermath.json.schema;
 
 import java.util.List;
 import org.papermath.colour.Illuminant;
+import org.papermath.json.mapping.ColourMapping;
 
 /** Colours in documents. */
 final class ColourSchemas {
@@ -16,7 +17,7 @@ final class ColourSchemas {
                         OmittedMembers.then("nothing is told of what comes out"))
                 .optional(
                         "within",
-                        SchemaWords.number(0, 50),
+                        SchemaWords.number(0, ColourMapping.FARTHEST),
                         "How far from the colour told sheets come out at most, nine times in ten: a difference by CIEDE2000.",
                         OmittedMembers.then("nothing is told of what comes out"),
                         1.2);
@@ -40,8 +41,19 @@ final class ColourSchemas {
         return SchemaObject.object()
                 .meaning(meaning)
                 .required(
-                        "l", SchemaWords.number(0, 110), "Lightness L*, 0 for black to 100 for a perfect white.", 62.4)
-                .required("a", SchemaWords.number(-150, 150), "From green, below zero, to red: a*.", 14.1)
-                .required("b", SchemaWords.number(-150, 150), "From blue, below zero, to yellow: b*.", 48);
+                        "l",
+                        SchemaWords.number(0, ColourMapping.LIGHTEST),
+                        "Lightness L*, 0 for black to 100 for a perfect white.",
+                        62.4)
+                .required(
+                        "a",
+                        SchemaWords.number(-ColourMapping.STRONGEST, ColourMapping.STRONGEST),
+                        "From green, below zero, to red: a*.",
+                        14.1)
+                .required(
+                        "b",
+                        SchemaWords.number(-ColourMapping.STRONGEST, ColourMapping.STRONGEST),
+                        "From blue, below zero, to yellow: b*.",
+                        48);
     }
 }
