@@ -172,8 +172,8 @@ class EstuaryPrintsTest {
                 .contains("1 h 30 min on the green beater", "30 min on the green beater", "mix all the loads before")
                 .contains("as the timed sheet has it")
                 .contains("formation aid, as a thin solution made the day before")
-                .contains("moulds in turn 2 2 -")
-                .contains("what the screw as weakest part allows", "pull at the lever")
+                .contains("365 × 507 mm, 2 moulds in turn", "[ ] C mould the strip mould")
+                .contains("what the screw as weakest part allows", "pull at the", "122 N each")
                 .contains("every dry sheet; let it drip or press it lightly, and hang it again")
                 .doesNotContain("tester", "jack", "US gal", "not known", "NaN");
     }
@@ -182,11 +182,12 @@ class EstuaryPrintsTest {
     void theCardGivesNoFigureFinerThanItsToolOrItsBand() {
         assertThat(card)
                 // A mark on the vat, a rule, a clock.
-                .contains("stock into the vat 44.6 L", "365 × 507 mm", "hold 15 min, 2 times (all)")
+                .contains("44.6 L stock", "365 × 507 mm", "[ ] hold 15 min, 2 times")
                 // What is bailed goes out before the stock goes in.
-                .containsSubsequence("recharge after every", "bail first", "then give", "run the vat down")
+                .containsSubsequence("after every 3 sheets", "bail 4.5 L", "give 5.23 L stock", "run the vat down")
                 // A band nobody can work with is a sheet to time, and there are no parts of sheets.
-                .containsPattern("drains in \\d+–\\d+ s: time the first")
+                .containsPattern("drains in, s \\d+–\\d+ ")
+                .contains("time the first and hold to it")
                 .containsPattern("good pieces \\d+ \\(\\d+–\\d+\\)")
                 .doesNotContainPattern("\\d\\.\\d{3}");
     }

@@ -220,7 +220,7 @@ class PlanAnOrderTest {
                 .isZero();
         assertThat(page.toString(StandardCharsets.UTF_8))
                 .startsWith("<!DOCTYPE html>")
-                .contains("<h1>midwinter concert", "Write down: ");
+                .contains("<h1>midwinter concert", "Write down");
         ByteArrayOutputStream picture = new ByteArrayOutputStream();
         assertThat(PlanAnOrder.run(List.of("--picture"), stream(picture), stream(err), early))
                 .isZero();

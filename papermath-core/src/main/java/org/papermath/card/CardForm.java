@@ -4,26 +4,60 @@ import java.util.List;
 
 /** A form a card is written in: as text, or as a page to print. */
 interface CardForm {
-    /** The head: what it is, of which order, for whom, and how to read it. */
-    void title(String kind, String order, String whose, String how);
+    /** A cell of a table that is left to write on. */
+    String TO_WRITE = "\uE006";
+    /** A cell for two counts. */
+    String TWO_TO_WRITE = "\uE007 / \uE007";
 
-    /** Begins a section. */
-    void section(int number, String name);
+    /**
+     * The head.
+     *
+     * @param kind what it is
+     * @param order of which order
+     * @param whose for whom
+     * @param leaves when the parcel leaves; empty where that is not said
+     * @param key what the marks mean
+     */
+    void title(String kind, String order, String whose, String leaves, String key);
 
-    /** A line with a word in front of it; an empty word goes on with the line above. */
-    void row(String label, String text);
+    /**
+     * Begins a section.
+     *
+     * @param number its number; 0 for none
+     * @param name what it is called
+     * @param aside what stands at the end of its head, such as the day; may be empty
+     */
+    void section(int number, String name, String aside);
 
-    /** A line that is alike for all pieces. */
-    void alike(String label, String cell);
+    /** Begins a new page with the next section: the work goes on in another place. */
+    void otherPlace();
 
-    /** A line with a cell for each piece. */
-    void cells(String label, List<String> cells);
+    /** A sentence with its mark. */
+    void line(Mark mark, String text);
 
-    /** A sentence, with its mark: {@code !} for a caution or warning, {@code -} for a note, or none. */
-    void line(String mark, String text);
+    /** A sentence with its mark and a word in front of it. */
+    void row(Mark mark, String label, String text);
 
-    /** The days in their order. */
-    void days(List<DatedWork> days);
+    /**
+     * Rows under heads, wrapped within their columns.
+     *
+     * @param mark what each row is
+     * @param heads the heads of the columns, the first that of the names
+     * @param rows the rows, each with as many cells as there are heads
+     */
+    void table(Mark mark, List<String> heads, List<List<String>> rows);
+
+    /**
+     * Pieces as columns, several below if there are many.
+     *
+     * @param head the word over the labels
+     * @param names the heads of the columns
+     * @param rows the rows
+     */
+    void columns(String head, List<String> names, List<Across> rows);
+
+    /** A picture; a form that has none leaves it out. */
+    void picture(Picture picture);
 
     /** What comes before the card, and what it rests on. */
     void foot(String before, String rests);

@@ -1,20 +1,18 @@
 package org.papermath.card;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
-import org.papermath.drawing.DaysDrawing;
-import org.papermath.plan.EmptyRecord;
 import org.papermath.plan.MakingPlan;
-import org.papermath.plan.PiecePlan;
 
 /**
- * A plan as text to pin to the wall: the work in its order, pieces side by side, settings rounded to the tool,
- * forecasts with their bands, each caution in the section of its step. Immutable, and the same in every locale.
+ * A plan to pin to the wall: a page to set up by, then the work in its order, in pages of 69 lines of 80 characters. Each
+ * line has a mark: {@code [ ]} a setting, rounded to its tool; {@code ~} a forecast, with its band; {@code ?} a check, with
+ * what it should read and what to do if it does not; {@code !} a caution, in the section of its step. Pieces have letters in
+ * the order of the vat. Immutable, and the same in every locale.
  *
  * <pre>{@code
  * MakingCard card = MakingCard.of(MakingPlan.of(order, studio));
- * card.toString().lines().findFirst().get(); // "MAKING CARD  midwinter concert"
+ * card.lines().get(0).startsWith("MAKING CARD  midwinter concert"); // true
  * }</pre>
  */
 public final class MakingCard {
@@ -49,40 +47,15 @@ public final class MakingCard {
     }
 
     /**
-     * Returns the card as a page to print, A4 or Letter: the same words and figures, the days as a picture, the openings of
-     * shaped and split deckles, and lines to write the readings of each batch on, in the order a record takes them.
+     * Returns the card as a page to print, A4 or Letter: the same words and figures, with pictures of the pieces on the
+     * mould, the days, the run of the vat sheet by sheet and where the fibre goes, and the openings of shaped and split deckles
+     * at true scale.
      *
      * @return one HTML text that needs nothing else
      */
     public String page() {
         PageForm page = new PageForm();
         new CardWriter(plan, page).write();
-        plan.pieces().stream()
-                .forEach(piece -> piece.forming()
-                        .shapedDeckle()
-                        .ifPresent(deckle -> page.picture(
-                                deckle.drawing().svg(),
-                                "Openings of the deckle for " + piece.name() + ", in millimetres")));
-        if (plan.schedule().start().isPresent()) {
-            page.picture(
-                    DaysDrawing.of(plan.order().name(), plan.schedule().timetable())
-                            .svg(),
-                    "The days of the work, as bars: by hand, in a machine, waiting");
-        }
-        LocalDate day = plan.schedule().start().orElse(LocalDate.EPOCH);
-        for (PiecePlan piece : plan.pieces()) {
-            page.section("Write down: " + piece.name());
-            EmptyRecord blanks = plan.emptyRecord(piece.piece().recipe(), piece.name(), day);
-            for (EmptyRecord.Blank blank : blanks.blanks()) {
-                page.line("", blank.what());
-                for (EmptyRecord.ToFill line : blank.toFill()) {
-                    page.write(
-                            line.what(),
-                            line.planned().map(value -> "planned " + value).orElse(""),
-                            line.unit());
-                }
-            }
-        }
         return page.page();
     }
 
@@ -92,7 +65,7 @@ public final class MakingCard {
      * @return an unmodifiable list
      */
     public static List<String> labels() {
-        return CardWriter.labels();
+        return Label.all();
     }
 
     /** Returns the whole card, lines ended by line feeds. */

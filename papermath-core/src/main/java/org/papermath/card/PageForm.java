@@ -1,191 +1,280 @@
 package org.papermath.card;
 
-import java.nio.charset.StandardCharsets;
-import java.util.Base64;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.papermath.text.Xml;
 
-/** A card as a page to print: one HTML text, pictures in it, no script and nothing from elsewhere. */
+/** A card as a page to print, on A4 or Letter: one HTML text, pictures in it, no script and nothing from elsewhere. */
 final class PageForm implements CardForm {
+    /** Pieces side by side in a table; more go on in another. */
     private static final int ACROSS = 4;
+    /** Names of up to so many letters are not broken. */
+    private static final int SHORT = 12;
+
+    private static final Pattern WIDE = Pattern.compile("<svg[^>]* width=\"([0-9.]+mm)\"");
+    private static final Pattern RULES = Pattern.compile("<style>(.*?)</style>", Pattern.DOTALL);
 
     private static final String STYLE = """
-            @page { size: auto; margin: 12mm 10mm; }
+            @page { size: auto; margin: 11mm 10mm; }
             * { box-sizing: border-box; }
-            body { font: 15px/1.35 serif; color: #000; background: #fff; max-width: 186mm; margin: 1rem auto; padding: 0 .6rem; }
-            h1 { font-size: 1.7em; margin: 0; } h1 small { font-size: .55em; font-weight: normal; display: block; }
-            h2 { font-size: 1.1em; margin: .9em 0 .2em; border-bottom: .5mm solid #000; break-after: avoid; }
-            section { break-inside: avoid-page; }
-            table { width: 100%; border-collapse: collapse; }
-            th { text-align: left; font-weight: normal; font-style: italic; width: 24%; vertical-align: top; padding: .05em .6em .05em 0; }
-            td { vertical-align: top; padding: .05em .6em .05em 0; }
-            tr { break-inside: avoid; }
-            thead th { width: auto; font-weight: bold; font-style: normal; }
-            p { margin: .25em 0; } p.warn { border-left: 1mm solid #000; padding-left: 2mm; }
-            p.warn::before { content: "! "; font-weight: bold; }
-            p.note::before { content: "– "; }
-            figure { margin: .5em 0; break-inside: avoid; } figure img { max-width: 100%; height: auto; border: .1mm solid #767676; }
-            figcaption { font-style: italic; font-size: .9em; }
-            ol.days { columns: 2; padding: 0; margin: .2em 0; list-style: none; } ol.days b { display: inline-block; min-width: 6.5em; font-weight: normal; font-style: italic; }
-            td.write { width: 34%; border-bottom: .2mm solid #000; height: 7mm; } td.unit { width: 12%; }
-            footer { margin-top: 1em; font-size: .85em; }
-            @media (max-width: 44rem) { ol.days { columns: 1; } table, tbody, tr, th, td { display: block; width: 100%; } thead { display: none; } td.write { width: 100%; } }
-            @media print { body { font-size: 9.5pt; margin: 0 auto; padding: 0; } }
+            html { color-scheme: light; }
+            body { font: 16px/1.35 serif; color: #000; background: #fff; max-width: 190mm; margin: 1rem auto; padding: 0 .7rem; overflow-wrap: break-word; }
+            h1 { font-size: 1.7em; font-weight: normal; margin: 0; } h1 small { font-size: .6em; }
+            .head { display: flex; flex-wrap: wrap; gap: 0 1.5em; justify-content: space-between; align-items: baseline; }
+            h2 { font-size: 1.1em; margin: .8em 0 .15em; border-top: .3mm solid #000; padding-top: .15em; break-after: avoid; display: flex; flex-wrap: wrap; gap: 0 1em; justify-content: space-between; }
+            h2 i { font-weight: normal; font-size: .92em; }
+            section { break-inside: avoid-page; } section.place { break-before: page; }
+            p { margin: .12em 0; padding-left: 1.7em; text-indent: -1.7em; break-inside: avoid; }
+            p.more { padding-left: 1.7em; text-indent: 0; }
+            p.key, footer p { padding: 0; text-indent: 0; }
+            .sign { display: inline-block; width: 1.7em; text-indent: 0; font-weight: bold; }
+            .set > .sign::before, .box::before { content: ""; display: inline-block; width: .72em; height: .72em; border: .3mm solid #000; }
+            .expect { font-style: italic; } .expect b { font-weight: normal; }
+            .caution { border-left: .8mm solid #000; margin-left: .2em; }
+            .caution > .sign { width: 1.5em; text-align: center; }
+            .out { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+            small { font-size: .82em; }
+            table { width: 100%; border-collapse: collapse; margin: .25em 0; break-inside: avoid; }
+            th, td { text-align: left; vertical-align: top; padding: .08em .7em .08em 0; font-weight: normal; }
+            thead th { font-style: italic; font-size: .88em; border-bottom: .2mm solid #000; vertical-align: bottom; }
+            tbody tr + tr > * { border-top: .1mm solid #999; }
+            table.across { table-layout: fixed; } table.across th:first-child { width: 27%; }
+            tbody th .box { margin-right: .7em; } tbody th.short { white-space: nowrap; }
+            p:has(+ table) { break-after: avoid; } td:has(.write), th:has(+ td .write) { padding-top: 1.2mm; }
+            .write { display: inline-block; border-bottom: .25mm dotted #000; min-width: 15mm; height: 1.1em; vertical-align: bottom; }
+            .write.short { min-width: 9mm; }
+            .pictures { display: flex; flex-wrap: wrap; gap: .4em 4mm; align-items: flex-end; margin: .3em 0; }
+            figure { margin: 0; max-width: 100%; break-inside: avoid; } figure svg { max-width: 100%; height: auto; display: block; }
+            figcaption { font-size: .88em; }
+            figure.whole { break-before: page; }
+            footer { margin-top: .8em; font-size: .9em; border-top: .3mm solid #000; }
+            @media (max-width: 44rem) {
+              table, tbody, tr, th, td { display: block; width: 100%; } thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+              tbody tr { padding: .25em 0; border-top: .1mm solid #999; } tbody tr > * { border: 0 !important; }
+              tbody td { display: inline; padding: 0; } td:not(:last-child):not(:empty)::after { content: "; "; }
+              td[data-head]::before { content: attr(data-head) ": "; font-style: italic; }
+              tbody th { font-weight: bold; }
+            }
+            @media print { body { font-size: 9pt; line-height: 1.24; margin: 0 auto; padding: 0; } h1 { font-size: 19pt; } figure.whole svg { max-width: none; } }
             """;
 
     private final StringBuilder out = new StringBuilder(1 << 15);
-    private boolean isTable;
     private boolean isSection;
-    private int last;
+    private boolean isPictures;
+    private boolean isMoved;
+    private int pictures;
+    private final List<Picture> whole = new ArrayList<>();
     private List<String> foot = List.of();
 
     String page() {
         endSection();
         out.append("<footer>\n");
-        foot.forEach(line -> paragraph("", line));
-        out.append("</footer>\n</main>\n</body>\n</html>\n");
-        return out.toString();
+        foot.forEach(line -> out.append("<p>").append(html(line)).append("</p>\n"));
+        out.append("</footer>\n");
+        whole.forEach(one -> figure(one, " class=\"whole\""));
+        return out.append("</main>\n</body>\n</html>\n").toString();
     }
 
     private static String safe(String text) {
-        return Xml.escape(text);
+        return Xml.escape(Written.plain(text));
+    }
+
+    private static String html(String text) {
+        return Written.html(Xml.escape(text.replace(TO_WRITE, "\uE005")))
+                .replace("\uE005", "<span class=\"write\"></span>")
+                .replace("\uE007", "<span class=\"write short\"></span>");
     }
 
     @Override
-    public void title(String kind, String order, String whose, String how) {
+    public void title(String kind, String order, String whose, String leaves, String key) {
         out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
                 .append(safe(kind + ": " + order))
                 .append("</title>\n<style>\n")
                 .append(STYLE)
-                .append("</style>\n</head>\n<body>\n<main>\n<h1>")
+                .append("</style>\n</head>\n<body>\n<main>\n<div class=\"head\"><h1>")
                 .append(safe(order))
-                .append("<small>")
+                .append(" <small>")
                 .append(safe(kind + " " + whose))
-                .append("</small></h1>\n");
-        paragraph("", how);
+                .append("</small></h1><span>")
+                .append(html(leaves))
+                .append("</span></div>\n<p class=\"key\">")
+                .append(html(key))
+                .append("</p>\n");
     }
 
     @Override
-    public void section(int number, String name) {
+    public void section(int number, String name, String aside) {
         endSection();
-        last = number;
-        out.append("<section>\n<h2>")
-                .append(number)
-                .append(' ')
+        out.append(isMoved ? "<section class=\"place\">\n<h2><span>" : "<section>\n<h2><span>")
+                .append(number > 0 ? number + "&#160; " : "")
                 .append(safe(name))
+                .append("</span>")
+                .append(aside.isEmpty() ? "" : " <i>" + html(aside) + "</i>")
                 .append("</h2>\n");
+        isMoved = false;
         isSection = true;
     }
 
+    @Override
+    public void otherPlace() {
+        isMoved = true;
+    }
+
+    private void endPictures() {
+        if (isPictures) {
+            out.append("</div>\n");
+            isPictures = false;
+        }
+    }
+
     private void endSection() {
-        endTable();
+        endPictures();
         if (isSection) {
             out.append("</section>\n");
             isSection = false;
         }
     }
 
-    private void table() {
-        if (!isTable) {
-            out.append("<table><tbody>\n");
-            isTable = true;
+    @Override
+    public void line(Mark mark, String text) {
+        endPictures();
+        out.append("<p class=\"").append(mark.style()).append("\">").append(sign(mark));
+        out.append(html(text)).append("</p>\n");
+    }
+
+    private static String sign(Mark mark) {
+        if (mark == Mark.MORE) {
+            return "";
         }
+        return "<span class=\"sign\" aria-hidden=\"true\">" + (mark == Mark.SET ? "" : mark.bareSign())
+                + "</span><span class=\"out\">" + mark.words() + "</span>";
     }
 
-    private void endTable() {
-        if (isTable) {
-            out.append("</tbody></table>\n");
-            isTable = false;
+    @Override
+    public void row(Mark mark, String label, String text) {
+        line(mark, label.isEmpty() ? text : label + ": " + text);
+    }
+
+    @Override
+    public void table(Mark mark, List<String> heads, List<List<String>> rows) {
+        table(
+                "",
+                heads,
+                rows.stream()
+                        .map(row -> new Across(mark, row.get(0), row.subList(1, row.size())))
+                        .toList());
+    }
+
+    private void table(String style, List<String> heads, List<Across> rows) {
+        endPictures();
+        out.append(style.isEmpty() ? "<table>" : "<table class=\"" + style + "\">")
+                .append("\n<thead><tr>");
+        for (String head : heads) {
+            out.append(head.isEmpty() ? "<td></td>" : "<th scope=\"col\">" + html(head) + "</th>");
         }
-    }
-
-    @Override
-    public void row(String label, String text) {
-        table();
-        out.append("<tr>")
-                .append(label.isEmpty() ? "<td></td>" : "<th scope=\"row\">" + safe(label) + "</th>")
-                .append("<td colspan=\"" + ACROSS + "\">")
-                .append(safe(text))
-                .append("</td></tr>\n");
-    }
-
-    @Override
-    public void alike(String label, String cell) {
-        row(label, cell);
-    }
-
-    @Override
-    public void cells(String label, List<String> cells) {
-        table();
-        for (int from = 0; from < cells.size(); from += ACROSS) {
-            List<String> some = cells.subList(from, Math.min(from + ACROSS, cells.size()));
-            out.append("<tr>")
-                    .append(label.isEmpty() || from > 0 ? "<td></td>" : "<th scope=\"row\">" + safe(label) + "</th>");
-            for (int i = 0; i < some.size(); i++) {
-                int last = i == some.size() - 1 ? ACROSS - i : 1;
-                out.append(last > 1 ? "<td colspan=\"" + last + "\">" : "<td>")
-                        .append(safe(some.get(i)))
+        out.append("</tr></thead>\n<tbody>\n");
+        boolean isMarked = rows.stream().anyMatch(row -> row.mark() != Mark.MORE);
+        for (Across row : rows) {
+            out.append("<tr class=\"")
+                    .append(row.mark().style())
+                    .append(
+                            row.label().length() > SHORT
+                                    ? "\"><th scope=\"row\">"
+                                    : "\"><th class=\"short\" scope=\"row\">");
+            out.append(
+                    row.mark() == Mark.SET
+                            ? "<span class=\"box\" aria-hidden=\"true\"></span><span class=\"out\">" + Mark.SET.words()
+                                    + "</span>"
+                            : row.mark() == Mark.MORE && isMarked ? "<span class=\"sign\"></span>" : sign(row.mark()));
+            out.append(html(row.label())).append("</th>");
+            for (int c = 0; c < row.cells().size(); c++) {
+                String cell = row.cells().get(c);
+                String head = heads.get(c + 1);
+                out.append(head.isEmpty() || cell.isEmpty() ? "<td>" : "<td data-head=\"" + safe(head) + "\">")
+                        .append(html(cell))
                         .append("</td>");
             }
             out.append("</tr>\n");
         }
+        out.append("</tbody></table>\n");
     }
 
     @Override
-    public void line(String mark, String text) {
-        endTable();
-        paragraph(mark.startsWith("!") ? "warn" : mark.startsWith("-") ? "note" : "", text);
-    }
-
-    private void paragraph(String style, String text) {
-        out.append(style.isEmpty() ? "<p>" : "<p class=\"" + style + "\">")
-                .append(style.equals("warn") ? "<strong>Take care:</strong> " : "")
-                .append(safe(text))
-                .append("</p>\n");
-    }
-
-    @Override
-    public void days(List<DatedWork> days) {
-        endTable();
-        out.append("<ol class=\"days\">\n");
-        for (DatedWork one : days) {
-            out.append("<li><b>")
-                    .append(safe(one.day()))
-                    .append("</b> ")
-                    .append(safe(one.what()))
-                    .append("</li>\n");
+    public void columns(String head, List<String> names, List<Across> rows) {
+        if (names.size() == 1) {
+            for (Across row : rows) {
+                row(row.mark(), row.label(), row.cells().get(0));
+            }
+            return;
         }
-        out.append("</ol>\n");
+        for (int from = 0; from < names.size(); from += ACROSS) {
+            int to = Math.min(from + ACROSS, names.size());
+            List<String> heads = new ArrayList<>(List.of(head));
+            heads.addAll(names.subList(from, to));
+            int start = from;
+            table(
+                    "across",
+                    heads,
+                    rows.stream()
+                            .map(row -> new Across(
+                                    row.mark(), row.label(), row.cells().subList(start, to)))
+                            .toList());
+        }
     }
 
-    /** A picture that stands by itself, with its words. */
-    void picture(String svg, String words) {
-        endTable();
-        out.append("<figure><img alt=\"")
-                .append(safe(words))
-                .append("\" src=\"data:image/svg+xml;base64,")
-                .append(Base64.getEncoder().encodeToString(svg.getBytes(StandardCharsets.UTF_8)))
-                .append("\"><figcaption>")
-                .append(safe(words))
-                .append("</figcaption></figure>\n");
+    @Override
+    public void picture(Picture picture) {
+        if (picture.isWhole()) {
+            whole.add(picture);
+            return;
+        }
+        if (!isPictures) {
+            out.append("<div class=\"pictures\">\n");
+            isPictures = true;
+        }
+        figure(picture, "");
     }
 
-    /** A line to write a reading on. */
-    void write(String what, String planned, String unit) {
-        table();
-        out.append("<tr><th scope=\"row\">")
-                .append(safe(what))
-                .append("</th><td>")
-                .append(safe(planned))
-                .append("</td><td class=\"write\"></td><td class=\"unit\">")
-                .append(safe(unit))
-                .append("</td></tr>\n");
+    private void figure(Picture picture, String style) {
+        Matcher wide = WIDE.matcher(picture.svg());
+        out.append("<figure")
+                .append(style)
+                .append(wide.find() ? " style=\"width:" + wide.group(1) + "\">" : ">")
+                .append(inside(picture.svg()));
+        out.append("<figcaption>").append(html(picture.words())).append("</figcaption></figure>\n");
     }
 
-    /** Begins a section behind the last. */
-    void section(String name) {
-        section(last + 1, name);
+    /** The picture as a part of the page: its rules and names of patterns hold for itself alone. */
+    private String inside(String svg) {
+        pictures++;
+        String name = "picture" + pictures;
+        String part = svg.substring(svg.indexOf("<svg"))
+                .replace(" xmlns=\"http://www.w3.org/2000/svg\"", "")
+                .replaceFirst("<svg ", "<svg class=\"" + name + "\" ")
+                .replace("id=\"", "id=\"" + name + "-")
+                .replace("url(#", "url(#" + name + "-");
+        Matcher rules = RULES.matcher(part);
+        if (!rules.find()) {
+            return part;
+        }
+        StringBuilder scoped = new StringBuilder();
+        for (String rule : rules.group(1).split("}", -1)) {
+            int open = rule.indexOf('{');
+            if (open > 0) {
+                for (String selector : rule.substring(0, open).split(",", -1)) {
+                    scoped.append(scoped.length() > 0 && scoped.charAt(scoped.length() - 1) != '}' ? "," : "")
+                            .append('.')
+                            .append(name)
+                            .append(' ')
+                            .append(selector.strip());
+                }
+                scoped.append(rule.substring(open)).append('}');
+            }
+        }
+        return part.substring(0, rules.start(1)) + scoped + part.substring(rules.end(1));
     }
 
     @Override

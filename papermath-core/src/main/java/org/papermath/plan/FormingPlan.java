@@ -18,6 +18,8 @@ public final class FormingPlan {
             boolean deckleToMake,
             Opening opening,
             int perSheet,
+            int across,
+            int along,
             boolean turned,
             Amount<Mass> fibre,
             Amount<Mass> solids,
@@ -39,6 +41,8 @@ public final class FormingPlan {
                 (in.engine().piece(p).deckleEdge() && !sheet.ownDeckle()) || sheet.mould() < 0,
                 new Opening(mm(sheet.openingWidth()), mm(sheet.openingHeight())),
                 sheet.perSheet(),
+                sheet.rowAcross(),
+                sheet.rowAlong(),
                 sheet.turned(),
                 grams(sheet.fibre()),
                 grams(sheet.solids()),
@@ -82,6 +86,16 @@ public final class FormingPlan {
     /** {@return pieces on a sheet} */
     public int perSheet() {
         return values.perSheet;
+    }
+
+    /** {@return pieces in a row across the mould, whose long side runs along} */
+    public int across() {
+        return values.across;
+    }
+
+    /** {@return pieces in a row along the mould} */
+    public int along() {
+        return values.along;
     }
 
     /** {@return whether the pieces lie turned on it} */

@@ -37,6 +37,7 @@ class CardPageTest {
 
     private static String words(String html) {
         return html.replaceAll("<style>[^<]*</style>", "")
+                .replaceAll("</?(b|small)>", "")
                 .replaceAll("<[^>]*>", " ")
                 .replace("&lt;", "<")
                 .replace("&gt;", ">")
@@ -52,7 +53,11 @@ class CardPageTest {
         MakingCard card = MakingCard.of(plan);
         String page = words(card.page());
         for (String line : card.lines()) {
-            for (String word : line.split("\\s+")) {
+            if (line.matches(".*, page \\d+ of \\d+.*")) {
+                continue;
+            }
+            for (String part : line.split("\\s+")) {
+                String word = part.replaceAll("[;,:.]+$", "");
                 if (word.matches(".*[\\p{L}0-9].*") && !word.equals(word.toUpperCase(java.util.Locale.ROOT))) {
                     assertThat(page).contains(word);
                 }
@@ -64,7 +69,12 @@ class CardPageTest {
                             piece.name(),
                             plan.schedule().start().orElse(java.time.LocalDate.EPOCH))
                     .blanks()) {
-                assertThat(page).contains(blank.what().replaceAll("\\s+", " "));
+                assertThat(page)
+                        .contains(blank.what()
+                                .replaceAll("\\s+", " ")
+                                .replaceAll("(sheet|finished piece) \\d+\\b", "each $1")
+                                .replaceAll("(rejects of) .*", "$1"));
+                blank.toFill().forEach(line -> assertThat(page).contains(line.what()));
             }
         }
     }

@@ -114,7 +114,7 @@ class OwnStepTest {
         assertThat(with.schedule().timetable().chain().toString()).contains("print elsewhere");
         assertThat(with.schedule().timetable().calendar("days", Instant.EPOCH)).contains("print elsewhere");
         assertThat(MakingCard.of(with).toString().replaceAll("\\s+", " "))
-                .contains("print elsewhere, ")
+                .contains(" print elsewhere, ")
                 .contains("Steps of your own: 2 h of hands more.");
         assertThat(MakingCard.of(without).toString()).doesNotContain("Steps of your own");
     }
@@ -294,7 +294,7 @@ class OwnStepTest {
                 .strip();
         MakingCard card = MakingCard.of(
                 plan(OwnStep.of(name).waits(days(2)).after(Stage.CONDITION).build()));
-        assertThat(card.lines()).allMatch(line -> line.length() <= 100);
+        assertThat(card.lines()).allMatch(line -> line.length() <= 80);
         assertThat(card.toString().replaceAll("\\s+", " ")).contains(name + ", 3 days");
     }
 

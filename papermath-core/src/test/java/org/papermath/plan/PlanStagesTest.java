@@ -271,7 +271,7 @@ class PlanStagesTest {
         assertThat(notice(three, "schedule.no-drying").text()).contains("how long leaflet, place card and cover dry,");
         assertThat(notice.arguments()).containsEntry("leastDays", schedule.leastDays());
         assertThat(String.join(" ", MakingCard.of(plan).lines()).replaceAll(" +", " "))
-                .contains("- dry, days not known")
+                .contains("- not known when: dry, days not known")
                 .contains("In all: " + schedule + ".");
         assertThat(known.notices()).extracting(Notice::code).doesNotContain("schedule.no-drying");
     }

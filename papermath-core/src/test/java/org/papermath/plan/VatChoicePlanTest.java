@@ -154,9 +154,9 @@ class VatChoicePlanTest {
                         one -> assertThat(one.totalIn().si() - one.totalOut().si())
                                 .isCloseTo(0, within(1e-9 * one.totalIn().si())));
         assertThat(MakingCard.of(plan).toString())
-                .contains("order at the vat")
-                .contains("first out into pails")
-                .contains("from the pails first");
+                .contains("in the order of the vat")
+                .contains("into pails")
+                .contains("of the pails");
     }
 
     @Test
