@@ -339,7 +339,6 @@ class ArchitectureTest {
                 boolean noObjects = type.isInterface()
                         || type.isEnum()
                         || type.isAssignableTo(Throwable.class)
-                        || type.getSimpleName().equals("Builder")
                         || type.getMethods().stream()
                                 .allMatch(m -> m.getModifiers().contains(JavaModifier.STATIC));
                 boolean says = type.getMethods().stream()

@@ -202,6 +202,12 @@ public final class PhotographCalibration {
             }
             return new PhotographCalibration(this, card);
         }
+
+        @Override
+        public String toString() {
+            return "calibration of a " + photograph + ", being put together: " + patches.size()
+                    + (patches.size() == 1 ? " patch" : " patches") + (card == null ? ", no grey card yet" : "");
+        }
     }
 
     private PhotographCalibration(Builder given, PictureRegion cardRegion) {

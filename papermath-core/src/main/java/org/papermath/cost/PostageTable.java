@@ -274,6 +274,12 @@ public final class PostageTable {
             }
             return new PostageTable(this);
         }
+
+        @Override
+        public String toString() {
+            return "postage of " + carrier + " in " + currency.getCurrencyCode() + ", being put together: "
+                    + rates.size() + (rates.size() == 1 ? " step" : " steps");
+        }
     }
 
     /**

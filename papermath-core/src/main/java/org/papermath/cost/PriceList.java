@@ -454,6 +454,12 @@ public final class PriceList {
             }
             return new PriceList(this);
         }
+
+        @Override
+        public String toString() {
+            return "prices " + name + " of " + date + " in " + currency.getCurrencyCode()
+                    + ", being put together: fibres " + fibres.keySet() + ", additives " + additives.keySet();
+        }
     }
 
     private static String inForm(Fibre fibre, BoughtFibre.Form form) {

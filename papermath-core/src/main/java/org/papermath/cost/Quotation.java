@@ -317,6 +317,12 @@ public final class Quotation {
             own.note = note;
             return new Quotation(own);
         }
+
+        @Override
+        public String toString() {
+            return "quotation " + name + " of " + date + ", being put together: " + lines.size()
+                    + (lines.size() == 1 ? " line" : " lines") + " in " + currency.getCurrencyCode();
+        }
     }
 
     /**

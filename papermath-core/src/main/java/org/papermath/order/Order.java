@@ -260,6 +260,14 @@ public final class Order {
                         "pieces");
             }
         }
+
+        @Override
+        public String toString() {
+            return "order " + name + ", being put together: " + pieces.size()
+                    + (pieces.size() == 1 ? " piece " : " pieces ")
+                    + pieces.stream().map(Piece::name).toList() + ", recipes "
+                    + recipes.stream().map(Recipe::name).toList() + (due == null ? "" : ", due " + due);
+        }
     }
 
     /**

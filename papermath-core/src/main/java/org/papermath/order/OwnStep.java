@@ -275,6 +275,11 @@ public final class OwnStep {
                         time.toString());
             }
         }
+
+        @Override
+        public String toString() {
+            return "step " + name + ", being put together: hands " + hands + ", waits " + waits;
+        }
     }
 
     /** {@return what is done} */

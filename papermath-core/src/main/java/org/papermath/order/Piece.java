@@ -542,6 +542,15 @@ public final class Piece {
             }
             return new Piece(this);
         }
+
+        @Override
+        public String toString() {
+            return "piece " + name + ", being put together: " + count + " of " + recipe
+                    + (width == null ? "" : ", " + width + " × " + height)
+                    + (grammage == null ? "" : ", " + grammage)
+                    + (caliper == null ? "" : ", " + caliper)
+                    + (envelopeFor == null ? "" : ", envelope for " + envelopeFor);
+        }
     }
 
     /**

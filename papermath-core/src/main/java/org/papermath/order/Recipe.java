@@ -355,6 +355,12 @@ public final class Recipe {
             }
             return new Recipe(this);
         }
+
+        @Override
+        public String toString() {
+            return "recipe " + name + ", being put together: " + furnish + ", beaten " + beating
+                    + (additives.isEmpty() ? "" : ", with " + additives);
+        }
     }
 
     /**

@@ -396,6 +396,11 @@ public final class Studio {
         public Studio build() {
             return new Studio(this);
         }
+
+        @Override
+        public String toString() {
+            return "studio " + name + ", being put together: " + equipment(beater, vat, moulds, press, dryers);
+        }
     }
 
     /**
@@ -673,6 +678,22 @@ public final class Studio {
 
     @Override
     public String toString() {
-        return "studio " + name;
+        return "studio " + name + ": " + equipment(beater, vat, moulds, press, dryers);
+    }
+
+    /** What there is to work with, by name. */
+    private static String equipment(
+            @Nullable Beater beater, @Nullable Vat vat, List<Mould> moulds, @Nullable Press press, List<Dryer> dryers) {
+        StringBuilder text = new StringBuilder(beater == null ? "no beater" : beater.name());
+        text.append(", ").append(vat == null ? "no vat" : vat.name());
+        text.append(", ")
+                .append(
+                        moulds.isEmpty()
+                                ? "no mould"
+                                : String.join(
+                                        ", ", moulds.stream().map(Mould::name).toList()));
+        text.append(", ").append(press == null ? "no press" : press.name());
+        dryers.forEach(dryer -> text.append(", ").append(dryer.name()));
+        return text.toString();
     }
 }

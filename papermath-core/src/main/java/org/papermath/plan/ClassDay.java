@@ -205,6 +205,12 @@ public final class ClassDay {
                     .build();
             return new ClassDay(MakingPlan.of(order, studio), this);
         }
+
+        @Override
+        public String toString() {
+            return "class, being put together: " + people + " people, " + each
+                    + (each == 1 ? " sheet each of " : " sheets each of ") + recipe.name();
+        }
     }
 
     private ClassDay(MakingPlan plan, Builder given) {

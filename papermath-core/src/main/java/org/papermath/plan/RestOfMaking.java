@@ -178,5 +178,12 @@ public final class RestOfMaking {
             return MakingPlan.of(
                     rest, now.toBuilder().holding(now.onHand(), standing).build());
         }
+
+        @Override
+        public String toString() {
+            return "rest of " + order.name() + ", being put together: good so far " + good
+                    + (counts.isEmpty() ? "" : ", now wanted " + counts)
+                    + (stuff.isEmpty() ? "" : ", stuff left " + stuff.values());
+        }
     }
 }

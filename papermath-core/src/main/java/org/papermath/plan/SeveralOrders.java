@@ -134,6 +134,12 @@ public final class SeveralOrders {
         public SeveralOrders place() {
             return SeveralOrders.place(plans, from, sharing);
         }
+
+        @Override
+        public String toString() {
+            return "several orders from " + from + ", being put together: "
+                    + plans.stream().map(one -> one.plan().order().name()).toList();
+        }
     }
 
     /**

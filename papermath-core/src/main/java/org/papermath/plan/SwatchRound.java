@@ -308,6 +308,12 @@ public final class SwatchRound {
         private Amount<Volume> volume(double fibre) {
             return Pulp.ofOvenDry(Kinds.MASS.ofSi(fibre, "g")).at(pail).volume();
         }
+
+        @Override
+        public String toString() {
+            return "swatches of " + base.name() + ", being put together: colours " + colours.keySet() + ", weights "
+                    + weights;
+        }
     }
 
     private SwatchRound(Recipe base, List<Pot> pots, Map<String, List<AdditiveDose>> colours) {

@@ -305,6 +305,12 @@ public final class BatchRecord {
         private static String named(String text) {
             return Scope.at(text).place().orElseThrow();
         }
+
+        @Override
+        public String toString() {
+            return "record of " + name + ", " + date + ", being put together: " + measurements.size()
+                    + (measurements.size() == 1 ? " measurement" : " measurements");
+        }
     }
 
     /** The planned figure of the oven-dry mass of one sheet, fibre and additives: {@value}. */

@@ -71,6 +71,11 @@ public sealed interface Measurement {
         public MoistureSample(Fibre fibre, Reading<Mass> asBought, Reading<Mass> dried) {
             this(fibre, BoughtFibre.Form.usual(Objects.requireNonNull(fibre, "fibre")), asBought, dried);
         }
+
+        @Override
+        public String toString() {
+            return "moisture of " + fibre + " as " + form.words() + ": " + asBought + " as bought, " + dried + " dried";
+        }
     }
 
     /**
@@ -89,6 +94,11 @@ public sealed interface Measurement {
         public FibreWeighed {
             Objects.requireNonNull(fibre, "fibre");
             Objects.requireNonNull(asBought, "asBought");
+        }
+
+        @Override
+        public String toString() {
+            return "fibre weighed: " + asBought + " of " + fibre + " as bought";
         }
     }
 
@@ -122,6 +132,11 @@ public sealed interface Measurement {
         public Load(Reading<Volume> stock, Reading<Time> time) {
             this(stock, time, Kinds.SHARE.of(100, "%"));
         }
+
+        @Override
+        public String toString() {
+            return "load of the beater: " + stock + ", " + time + ", " + filled + " of a full one";
+        }
     }
 
     /**
@@ -141,6 +156,11 @@ public sealed interface Measurement {
             Objects.requireNonNull(beating, "beating");
             Objects.requireNonNull(number, "number");
         }
+
+        @Override
+        public String toString() {
+            return "drainability after " + beating + ": " + number;
+        }
     }
 
     /**
@@ -159,6 +179,11 @@ public sealed interface Measurement {
         public FreenessRead {
             Objects.requireNonNull(beating, "beating");
             Objects.requireNonNull(freeness, "freeness");
+        }
+
+        @Override
+        public String toString() {
+            return "freeness after " + beating + ": " + freeness;
         }
     }
 
@@ -187,6 +212,11 @@ public sealed interface Measurement {
             Objects.requireNonNull(stock, "stock");
             Objects.requireNonNull(water, "water");
         }
+
+        @Override
+        public String toString() {
+            return "sheet timed: drained in " + time + ", " + depth + " deep, of " + stock + ", water " + water;
+        }
     }
 
     /**
@@ -202,6 +232,11 @@ public sealed interface Measurement {
          */
         public VatFilled {
             Objects.requireNonNull(volume, "volume");
+        }
+
+        @Override
+        public String toString() {
+            return "vat filled: " + volume;
         }
     }
 
@@ -221,6 +256,11 @@ public sealed interface Measurement {
         public WaterDried {
             Objects.requireNonNull(dripping, "dripping");
             Objects.requireNonNull(vat, "vat");
+        }
+
+        @Override
+        public String toString() {
+            return "water dried: dripping " + dripping + ", vat " + vat;
         }
     }
 
@@ -256,6 +296,13 @@ public sealed interface Measurement {
             Objects.requireNonNull(width, "width");
             Objects.requireNonNull(height, "height");
         }
+
+        @Override
+        public String toString() {
+            return "sheet weighed: couched " + couched
+                    + pressed.map(one -> ", pressed " + one).orElse("") + ", oven-dry " + ovenDry + ", " + width
+                    + " by " + height;
+        }
     }
 
     /**
@@ -278,6 +325,11 @@ public sealed interface Measurement {
             Objects.requireNonNull(force, "force");
             Objects.requireNonNull(pressure, "pressure");
             Objects.requireNonNull(hold, "hold");
+        }
+
+        @Override
+        public String toString() {
+            return "pressed: " + force.map(one -> one + ", ").orElse("") + pressure + " on the sheets, for " + hold;
         }
     }
 
@@ -311,6 +363,11 @@ public sealed interface Measurement {
                         "rejected",
                         rejected);
             }
+        }
+
+        @Override
+        public String toString() {
+            return "counted at " + step.word() + ": " + handled + ", " + rejected + " of them rejected";
         }
     }
 
@@ -353,6 +410,12 @@ public sealed interface Measurement {
             Objects.requireNonNull(faces, "faces");
             Objects.requireNonNull(air, "air");
         }
+
+        @Override
+        public String toString() {
+            return "dried from " + before + " to " + after + " in " + time + ", oven-dry " + ovenDry + ", " + faces
+                    + ", " + changes + (changes == 1 ? " change" : " changes") + " of blotters, in " + air;
+        }
     }
 
     /**
@@ -391,6 +454,13 @@ public sealed interface Measurement {
             Objects.requireNonNull(ovenDry, "ovenDry");
             Objects.requireNonNull(air, "air");
         }
+
+        @Override
+        public String toString() {
+            return "finished piece: " + width + " by " + height + ", " + mass
+                    + caliper.map(one -> ", " + one + " thick").orElse("")
+                    + ovenDry.map(one -> ", oven-dry " + one).orElse("") + ", in " + air;
+        }
     }
 
     /**
@@ -425,6 +495,12 @@ public sealed interface Measurement {
             Objects.requireNonNull(wetAcross, "wetAcross");
             Objects.requireNonNull(dryAcross, "dryAcross");
         }
+
+        @Override
+        public String toString() {
+            return "marks, dried " + restraint + ": along " + wetAlong + " to " + dryAlong + ", across " + wetAcross
+                    + " to " + dryAcross;
+        }
     }
 
     /**
@@ -456,6 +532,11 @@ public sealed interface Measurement {
                         "least",
                         1);
             }
+        }
+
+        @Override
+        public String toString() {
+            return "hours of " + work.word() + ": " + time + " for " + count;
         }
     }
 
@@ -494,6 +575,12 @@ public sealed interface Measurement {
         public Cooked(Fibre fibre, Reading<Mass> asBought, Reading<Mass> stuff) {
             this(fibre, BoughtFibre.Form.usual(Objects.requireNonNull(fibre, "fibre")), asBought, stuff);
         }
+
+        @Override
+        public String toString() {
+            return "cooked: " + asBought + " of " + fibre + " as " + form.words() + ", " + stuff
+                    + " of stuff, oven-dry";
+        }
     }
 
     /**
@@ -512,6 +599,11 @@ public sealed interface Measurement {
         public BothTesters {
             Objects.requireNonNull(number, "number");
             Objects.requireNonNull(freeness, "freeness");
+        }
+
+        @Override
+        public String toString() {
+            return "both testers: " + number + ", " + freeness;
         }
     }
 
@@ -535,6 +627,11 @@ public sealed interface Measurement {
             Objects.requireNonNull(number, "number");
             Objects.requireNonNull(value, "value");
             Objects.requireNonNull(spin, "spin");
+        }
+
+        @Override
+        public String toString() {
+            return "water spun at " + number + ": " + value + ", spin " + spin;
         }
     }
 
@@ -569,6 +666,11 @@ public sealed interface Measurement {
             Objects.requireNonNull(given, "given");
             Objects.requireNonNull(vat, "vat");
             Objects.requireNonNull(jar, "jar");
+        }
+
+        @Override
+        public String toString() {
+            return "jar of " + additive.name() + ": " + given + " in " + vat + ", as the jar of " + jar;
         }
     }
 
@@ -608,6 +710,12 @@ public sealed interface Measurement {
             Objects.requireNonNull(fibreAsh, "fibreAsh");
             Objects.requireNonNull(residue, "residue");
         }
+
+        @Override
+        public String toString() {
+            return "burnt with " + dose + " of " + additive.name() + ": ash of the sheet " + sheetAsh
+                    + ", of the fibre " + fibreAsh + ", left of the additive " + residue;
+        }
     }
 
     /**
@@ -637,6 +745,12 @@ public sealed interface Measurement {
             Objects.requireNonNull(firstAir, "firstAir");
             Objects.requireNonNull(second, "second");
             Objects.requireNonNull(secondAir, "secondAir");
+        }
+
+        @Override
+        public String toString() {
+            return "in two airs, shrunk " + shrunk + ": " + first + " in " + firstAir + ", " + second + " in "
+                    + secondAir;
         }
     }
 
@@ -672,6 +786,12 @@ public sealed interface Measurement {
         public Optional<AdditiveDose> dose() {
             return fibre.map(mass -> AdditiveDose.ofProduct(additive, product.value(), mass.value()));
         }
+
+        @Override
+        public String toString() {
+            return "additive weighed: " + product + " of " + additive.name()
+                    + fibre.map(one -> ", for " + one + " of fibre").orElse("");
+        }
     }
 
     /**
@@ -691,6 +811,11 @@ public sealed interface Measurement {
             Objects.requireNonNull(fibre, "fibre");
             Objects.requireNonNull(time, "time");
         }
+
+        @Override
+        public String toString() {
+            return "beaten " + time + fibre.map(one -> ", " + one).orElse("");
+        }
     }
 
     /**
@@ -708,6 +833,11 @@ public sealed interface Measurement {
         public VatStood {
             Objects.requireNonNull(consistency, "consistency");
             Kinds.CONSISTENCY.siAboveZero(consistency.value(), "consistency of the vat");
+        }
+
+        @Override
+        public String toString() {
+            return "vat stood at " + consistency;
         }
     }
 
@@ -736,6 +866,11 @@ public sealed interface Measurement {
                         "good",
                         good);
             }
+        }
+
+        @Override
+        public String toString() {
+            return "formed: " + sheets + " sheets, " + good + " good pieces";
         }
     }
 

@@ -379,5 +379,10 @@ public final class Task {
             }
             return new Task(this);
         }
+
+        @Override
+        public String toString() {
+            return "task " + name + ", being put together: " + phases + (links.isEmpty() ? "" : "; " + links);
+        }
     }
 }

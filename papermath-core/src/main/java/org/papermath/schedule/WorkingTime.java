@@ -436,5 +436,10 @@ public final class WorkingTime {
             });
             return new WorkingTime(spans, List.copyOf(off));
         }
+
+        @Override
+        public String toString() {
+            return "working time, being put together: " + hours.keySet() + (off.isEmpty() ? "" : ", with days off");
+        }
     }
 }

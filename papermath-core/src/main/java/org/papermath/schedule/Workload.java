@@ -319,5 +319,10 @@ public final class Workload {
             }
             return new Workload(workingTime, new LinkedHashMap<>(resources), new LinkedHashMap<>(tasks), inOrderOfTime);
         }
+
+        @Override
+        public String toString() {
+            return "workload, being put together: tasks " + tasks.keySet() + ", resources " + resources.keySet();
+        }
     }
 }

@@ -21,4 +21,9 @@ public record OrderDocument(Order order, Studio studio) {
         Objects.requireNonNull(order, "order");
         Objects.requireNonNull(studio, "studio");
     }
+
+    @Override
+    public String toString() {
+        return order + "; in " + studio;
+    }
 }

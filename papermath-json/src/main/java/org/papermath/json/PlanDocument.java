@@ -41,7 +41,13 @@ public final class PlanDocument {
      * @param before what was written; empty if it was not there
      * @param after what comes out now; empty if it is not there any more
      */
-    public record Moved(String pointer, String before, String after) {}
+    public record Moved(String pointer, String before, String after) {
+        @Override
+        public String toString() {
+            return pointer + ": " + (before.isEmpty() ? "nothing" : before) + " before, "
+                    + (after.isEmpty() ? "nothing" : after) + " now";
+        }
+    }
 
     PlanDocument(WrittenPlan written) {
         this.written = written;

@@ -51,7 +51,12 @@ public final class RecordLines {
      * @param faulty the lines so far that could not be read
      * @param bytes the bytes so far
      */
-    public record Progress(long lines, long records, long faulty, long bytes) {}
+    public record Progress(long lines, long records, long faulty, long bytes) {
+        @Override
+        public String toString() {
+            return lines + " lines, " + records + " records, " + faulty + " faulty lines, " + bytes + " bytes";
+        }
+    }
 
     /**
      * One line of a file: an empty one is never handed over.
@@ -67,6 +72,11 @@ public final class RecordLines {
          */
         public BatchRecord value() {
             return document.value();
+        }
+
+        @Override
+        public String toString() {
+            return "line " + number + ": " + document;
         }
     }
 

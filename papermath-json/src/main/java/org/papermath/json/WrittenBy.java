@@ -6,4 +6,9 @@ package org.papermath.json;
  * @param program its name
  * @param version its version
  */
-public record WrittenBy(String program, String version) {}
+public record WrittenBy(String program, String version) {
+    @Override
+    public String toString() {
+        return program + " " + version;
+    }
+}
