@@ -115,8 +115,22 @@ public final class MakingEnvelopes {
                         : blank.seam());
     }
 
+    /**
+     * A blank as it is cut.
+     *
+     * @param corners its corners, across and along, m
+     * @param folds its folds from a point to another, m, with the score of the flap last
+     */
+    public record Blank(double[][] corners, double[][] folds) {}
+
     /** The outline of the blank, and its folds with the score of the flap last. */
     FormedShape shape(Setting set) {
+        Blank blank = blank(set);
+        return FormedShape.of(blank.corners[0], blank.corners[1], blank.folds);
+    }
+
+    /** The blank with its flap at the top. */
+    Blank blank(Setting set) {
         double paper = (set.outsideWidth - set.insideWidth) / 2;
         double width = EnvelopeBlanks.panel(set.insideWidth, paper);
         double height = EnvelopeBlanks.panel(set.insideHeight, paper);
@@ -133,7 +147,7 @@ public final class MakingEnvelopes {
             case OPEN_END -> EnvelopeBlanks.openEndFolds(width, height, set.seam, sideFlap);
             case DIAMOND -> EnvelopeBlanks.diamondFolds(width, height, Math.min(set.blankWidth, set.blankHeight));
         };
-        return FormedShape.of(corners[0], corners[1], folds);
+        return new Blank(corners, folds);
     }
 
     /**

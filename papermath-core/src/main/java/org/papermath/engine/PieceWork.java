@@ -175,6 +175,12 @@ public final class PieceWork {
         return forming.deckleEdge();
     }
 
+    /** The blank of this envelope as it is cut; null for no envelope. */
+    public MakingEnvelopes.@Nullable Blank blank(Settings settings) {
+        MakingEnvelopes.Setting set = settings.envelope(index);
+        return envelope == null || set == null ? null : envelope.blank(set);
+    }
+
     /** The place of what goes into this envelope; -1 for no envelope. */
     public int held() {
         return held == null ? -1 : held.index;

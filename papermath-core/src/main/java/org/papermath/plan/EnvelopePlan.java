@@ -2,16 +2,20 @@ package org.papermath.plan;
 
 import static org.papermath.plan.PlainNumbers.mm;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.papermath.air.Air;
+import org.papermath.drawing.SvgDrawing;
 import org.papermath.engine.CuttingAndFolding;
 import org.papermath.engine.DryingSheets;
 import org.papermath.engine.Engine;
 import org.papermath.engine.MakingEnvelopes;
 import org.papermath.engine.PieceFigure;
 import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.envelope.Line;
 import org.papermath.equation.Shrinkage;
 import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Scope;
@@ -21,6 +25,7 @@ import org.papermath.order.Recipe;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
+import org.papermath.shape.Outline;
 
 /** An envelope: its blank and how the piece goes in. */
 public final class EnvelopePlan {
@@ -43,15 +48,22 @@ public final class EnvelopePlan {
             Optional<Estimate<Length>> insideHeightDried) {}
 
     private final Values values;
+    private final String piece;
+    private final Outline blank;
+    private final List<Line> folds;
 
-    private EnvelopePlan(Values values) {
+    private EnvelopePlan(Values values, String piece, MakingEnvelopes.Blank blank) {
         this.values = values;
+        this.piece = piece;
+        this.blank = ShapedDeckle.outline(blank.corners());
+        folds = lieOnBlank(blank) ? ShapedDeckle.folds(blank.folds()) : List.of();
     }
 
     static Stage<EnvelopePlan> of(PlainNumbers in, int p, Piece ordered) {
         Estimates numbers = in.estimates();
         MakingEnvelopes.Setting set = in.settings().envelope(p);
-        if (set == null) {
+        MakingEnvelopes.Blank blank = in.engine().piece(p).blank(in.settings());
+        if (set == null || blank == null) {
             return Stage.notDone("envelope.none", "the piece is no envelope");
         }
         if (!numbers.isKnown(MakingEnvelopes.CLEAR_WIDTH, p)) {
@@ -64,23 +76,31 @@ public final class EnvelopePlan {
         Optional<Amount<Dimensionless>> damp = grown.map(by -> Kinds.NUMBER.ofSi(
                 numbers.both(MakingEnvelopes.CLEAR_WIDTH, MakingEnvelopes.CLEAR_HEIGHT, p, deviation, by[0], by[1]),
                 "%"));
-        return Stage.done(new EnvelopePlan(new Values(
-                ordered.style().orElseThrow(),
-                mm(set.blankWidth()),
-                mm(set.blankHeight()),
-                mm(set.insideWidth()),
-                mm(set.insideHeight()),
-                mm(set.outsideWidth()),
-                mm(set.outsideHeight()),
-                Estimates.signed(Kinds.LENGTH, set.seam(), "mm"),
-                numbers.play(MakingEnvelopes.CLEAR_WIDTH, p),
-                numbers.play(MakingEnvelopes.CLEAR_HEIGHT, p),
-                Kinds.NUMBER.ofSi(fits, "%"),
-                grown.map(by -> mm(by[0])),
-                grown.map(by -> mm(by[1])),
-                damp,
-                dried(numbers, MakingEnvelopes.DRIED_WIDTH, p),
-                dried(numbers, MakingEnvelopes.DRIED_HEIGHT, p))));
+        return Stage.done(new EnvelopePlan(
+                new Values(
+                        ordered.style().orElseThrow(),
+                        mm(set.blankWidth()),
+                        mm(set.blankHeight()),
+                        mm(set.insideWidth()),
+                        mm(set.insideHeight()),
+                        mm(set.outsideWidth()),
+                        mm(set.outsideHeight()),
+                        Estimates.signed(Kinds.LENGTH, set.seam(), "mm"),
+                        numbers.play(MakingEnvelopes.CLEAR_WIDTH, p),
+                        numbers.play(MakingEnvelopes.CLEAR_HEIGHT, p),
+                        Kinds.NUMBER.ofSi(fits, "%"),
+                        grown.map(by -> mm(by[0])),
+                        grown.map(by -> mm(by[1])),
+                        damp,
+                        dried(numbers, MakingEnvelopes.DRIED_WIDTH, p),
+                        dried(numbers, MakingEnvelopes.DRIED_HEIGHT, p)),
+                ordered.name(),
+                blank));
+    }
+
+    /** Whether the folds lie on the blank: on a square that is ordered too small for its pocket they do not. */
+    private static boolean lieOnBlank(MakingEnvelopes.Blank blank) {
+        return Arrays.stream(blank.folds()).flatMapToDouble(Arrays::stream).allMatch(place -> place >= 0);
     }
 
     /**
@@ -208,6 +228,35 @@ public final class EnvelopePlan {
     /** {@return height inside as it comes out of such a blank} */
     public Optional<Estimate<Length>> insideHeightDried() {
         return values.insideHeightDried;
+    }
+
+    /** {@return the outline of the blank as laid out, its flap at the top} */
+    public Outline blank() {
+        return blank;
+    }
+
+    /** {@return the folds on the blank, and the score of its flap last; none on a square ordered too small for its pocket} */
+    public List<Line> folds() {
+        return folds;
+    }
+
+    /**
+     * Draws the blank at true scale, with its folds and the score of its flap. Print it at 100 % and cut along it.
+     *
+     * @return the drawing
+     */
+    public SvgDrawing drawing() {
+        SvgDrawing drawing = SvgDrawing.of(
+                "blank of " + piece + ", " + values.style.words() + ", inside " + values.insideWidth + " × "
+                        + values.insideHeight,
+                blank);
+        for (Line fold : folds) {
+            drawing = drawing.withLine(fold);
+        }
+        return drawing.withRemark(
+                folds.isEmpty()
+                        ? "full: cut; too small for the folds of its pocket"
+                        : "full: cut; dashed: fold; dotted: score, fold last to close");
     }
 
     @Override

@@ -50,8 +50,20 @@ public final class ShapedDeckle {
         double shortSide = size.width() >= size.height() ? height : width;
         double dryAcross = sheet.turned() ? longSide : shortSide;
         double dryAlong = sheet.turned() ? shortSide : longSide;
+        return Optional.of(new ShapedDeckle(new Values(
+                in.order().pieces().get(p).name(),
+                outline(shape.outline(sheet.pieceAcross(), sheet.pieceAlong(), sheet.turned())),
+                outline(shape.outline(dryAcross, dryAlong, sheet.turned())),
+                folds(shape.folds(dryAcross, dryAlong, sheet.turned())),
+                sheet.rowAcross(),
+                sheet.rowAlong(),
+                mm(sheet.strip()),
+                Kinds.AREA.ofSi(sheet.area(), "cm2"))));
+    }
+
+    /** Folds from a point to another, m; the score of a flap last. */
+    static List<Line> folds(double[][] lines) {
         List<Line> folds = new ArrayList<>();
-        double[][] lines = shape.folds(dryAcross, dryAlong, sheet.turned());
         for (int i = 0; i < lines.length; i++) {
             double[] at = lines[i];
             folds.add(Line.of(
@@ -59,18 +71,11 @@ public final class ShapedDeckle {
                     Outline.Point.of(mm(at[2]), mm(at[3])),
                     i == lines.length - 1 ? Line.Kind.SCORE : Line.Kind.FOLD));
         }
-        return Optional.of(new ShapedDeckle(new Values(
-                in.order().pieces().get(p).name(),
-                outline(shape.outline(sheet.pieceAcross(), sheet.pieceAlong(), sheet.turned())),
-                outline(shape.outline(dryAcross, dryAlong, sheet.turned())),
-                List.copyOf(folds),
-                sheet.rowAcross(),
-                sheet.rowAlong(),
-                mm(sheet.strip()),
-                Kinds.AREA.ofSi(sheet.area(), "cm2"))));
+        return List.copyOf(folds);
     }
 
-    private static Outline outline(double[][] corners) {
+    /** An outline by its corners across and along, m. */
+    static Outline outline(double[][] corners) {
         List<Outline.Point> points = new ArrayList<>();
         for (int i = 0; i < corners[0].length; i++) {
             points.add(Outline.Point.of(mm(corners[0][i]), mm(corners[1][i])));

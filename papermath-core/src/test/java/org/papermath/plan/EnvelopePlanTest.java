@@ -8,12 +8,14 @@ import static org.papermath.quantity.Amounts.mm;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.papermath.envelope.Envelope;
 import org.papermath.envelope.EnvelopeAllowances;
 import org.papermath.envelope.EnvelopeStyle;
+import org.papermath.envelope.Line;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Scope;
@@ -86,6 +88,55 @@ class EnvelopePlanTest {
                         .vat(Vat.of("vat", litres(120)))
                         .mould(Mould.of("big", mm(480), mm(640)))
                         .build());
+    }
+
+    /** The pocket lies between folds that are its inside and one thickness of paper apart, and the blank is drawn whole. */
+    @ParameterizedTest
+    @MethodSource("cases")
+    void theBlankIsDrawnWithItsFolds(Case one) {
+        EnvelopePlan envelope = plan(one).piece("envelope").envelope();
+        double paper =
+                (envelope.outsideWidth().in("mm") - envelope.insideWidth().in("mm")) / 2;
+        assertThat(envelope.blank().width().in("mm"))
+                .isCloseTo(envelope.blankWidth().in("mm"), within(1e-6));
+        assertThat(envelope.blank().height().in("mm"))
+                .isCloseTo(envelope.blankHeight().in("mm"), within(1e-6));
+        List<Line> folds = envelope.folds();
+        assertThat(folds).hasSize(4);
+        assertThat(folds.subList(0, 3)).allMatch(line -> line.kind() == Line.Kind.FOLD);
+        assertThat(folds.get(3).kind()).isEqualTo(Line.Kind.SCORE);
+        double[] lengths =
+                folds.stream().mapToDouble(EnvelopePlanTest::length).sorted().toArray();
+        double wide = envelope.insideWidth().in("mm") + paper;
+        double high = envelope.insideHeight().in("mm") + paper;
+        assertThat(lengths[0]).isCloseTo(Math.min(wide, high), within(1e-6));
+        assertThat(lengths[3]).isCloseTo(Math.max(wide, high), within(1e-6));
+        assertThat(length(folds.get(3))).isCloseTo(wide, within(1e-6));
+        String svg = envelope.drawing().svg();
+        assertThat(svg.split("class=\"fold\"", -1)).hasSize(4);
+        assertThat(svg.split("class=\"score\"", -1)).hasSize(2);
+        assertThat(svg).contains("blank of envelope, " + one.style.words());
+    }
+
+    @Test
+    void aSquareTooSmallForItsPocketIsDrawnWithoutFolds() {
+        Case one = new Case(EnvelopeStyle.DIAMOND, 0, 1, false, Piece.Edge.CUT, 0);
+        MakingPlan plan = plan(one);
+        Order small = plan.order().toBuilder()
+                .piece(plan.piece("envelope").piece().toBuilder()
+                        .size(mm(180), mm(180))
+                        .build())
+                .build();
+        EnvelopePlan envelope =
+                MakingPlan.withoutBands(small, plan.studio()).piece("envelope").envelope();
+        assertThat(envelope.folds()).isEmpty();
+        assertThat(envelope.drawing().svg()).contains("180 mm", "too small for the folds");
+    }
+
+    private static double length(Line line) {
+        return Math.hypot(
+                line.to().across().in("mm") - line.from().across().in("mm"),
+                line.to().along().in("mm") - line.from().along().in("mm"));
     }
 
     @ParameterizedTest
