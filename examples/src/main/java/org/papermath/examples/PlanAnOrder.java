@@ -13,6 +13,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.papermath.card.MakingCard;
 import org.papermath.drawing.DaysDrawing;
@@ -38,12 +39,15 @@ public final class PlanAnOrder {
     private static final String SAMPLE = "midwinter-concert";
     private static final int MANY = 12;
     private static final String USAGE = """
-            usage: PlanAnOrder [--json | --page | --days | --calendar | --picture] [--out FILE] [order.json]
+            usage: PlanAnOrder [--json | --page | --days | --calendar | --picture | --drawings DIR] [--out FILE] [order.json]
               --json      gives the plan as a document, in place of the making card
               --page      gives the card as a page to print, in HTML, with lines to write readings on
               --days      gives what to do day by day, and what to start for the night
               --calendar  gives the days as a calendar file, for programs that read iCalendar
               --picture   gives the days as a picture of bars, in SVG, for a browser
+              --drawings DIR
+                          saves drawings in a folder, in SVG at true scale: how each piece lies on its sheet, the
+                          deckles to make and the blanks of envelopes; says what they are
               --out FILE  saves it in a file, in place of printing it
               Without an order the sample is planned. A path with a blank stands in quotation marks; behind
               Maven's exec.args in single ones: "-Dexec.args=--out 'my plan.txt' 'my order.json'\"""";
@@ -55,7 +59,8 @@ public final class PlanAnOrder {
         PAGE("The page"),
         DAYS("What to do day by day"),
         CALENDAR("The calendar"),
-        PICTURE("The picture of the days");
+        PICTURE("The picture of the days"),
+        DRAWINGS("The list of drawings");
 
         private final String words;
 
@@ -70,13 +75,17 @@ public final class PlanAnOrder {
                 case "--days" -> DAYS;
                 case "--calendar" -> CALENDAR;
                 case "--picture" -> PICTURE;
+                case "--drawings" -> DRAWINGS;
                 default -> null;
             };
         }
     }
 
-    /** What is to be done: the file of the order and the one to save in are empty for the sample and for printing. */
-    private record Task(Form form, String order, String saveIn) {}
+    /**
+     * What is to be done: the file of the order and the one to save in are empty for the sample and for printing, the folder
+     * without drawings.
+     */
+    private record Task(Form form, String order, String saveIn, String folder) {}
 
     private PlanAnOrder() {}
 
@@ -84,7 +93,7 @@ public final class PlanAnOrder {
      * Plans an order.
      *
      * @param args {@code --json} for the plan as a document, {@code --page} for the card to print, {@code --days}, {@code --calendar} or
-     *     {@code --picture} for its days; {@code --out} with the path of a file to save it in; the path of an order, or none
+     *     {@code --picture} for its days; {@code --drawings} with the path of a folder for templates to cut along; {@code --out} with the path of a file to save it in; the path of an order, or none
      *     for the sample
      */
     public static void main(String[] args) {
@@ -127,7 +136,13 @@ public final class PlanAnOrder {
             Document<OrderDocument> read = path.isEmpty() ? sample() : PapermathDocuments.readOrder(Path.of(path));
             OrderDocument order = read.value();
             MakingPlan plan = MakingPlan.of(order.order(), order.studio());
-            text = text(task.form(), plan, now == null ? Instant.EPOCH : now);
+            List<OrderDrawings.Drawn> drawings = task.folder().isEmpty() ? List.of() : OrderDrawings.of(plan);
+            if (!task.folder().isEmpty() && !drawn(drawings, task.folder(), err)) {
+                return BAD_INPUT;
+            }
+            text = task.folder().isEmpty()
+                    ? text(task.form(), plan, now == null ? Instant.EPOCH : now)
+                    : drawings.stream().map(one -> one + "\n").collect(Collectors.joining());
             if (now != null) {
                 warn(plan, now.atZone(ZoneId.systemDefault()).toLocalDate(), err);
             }
@@ -160,8 +175,35 @@ public final class PlanAnOrder {
             case PICTURE ->
                 DaysDrawing.of("Days of " + plan.order().name(), plan.schedule().timetable())
                         .svg();
+            // The list of drawings is made with them.
+            case DRAWINGS -> "";
             case CALENDAR -> plan.schedule().timetable().calendar(plan.order().name(), now);
         };
+    }
+
+    /** Saves the drawings; says where they are, or why they are not. */
+    private static boolean drawn(List<OrderDrawings.Drawn> drawings, String name, PrintStream err) {
+        String nothing = " Nothing was saved.";
+        try {
+            Path folder = Path.of(name).toAbsolutePath();
+            Path above = folder.getParent();
+            if (Files.exists(folder) && !Files.isDirectory(folder)) {
+                err.println(name + ": this is a file. Name a folder for the drawings." + nothing);
+            } else if (!Files.exists(folder) && (above == null || !Files.isDirectory(above))) {
+                err.println(name + ": there is no folder " + above + ". Make it first, or name another." + nothing);
+            } else {
+                Files.createDirectories(folder);
+                OrderDrawings.save(drawings, folder);
+                err.println(drawings.size() + (drawings.size() == 1 ? " drawing is" : " drawings are") + " saved in "
+                        + folder + ". Print them at 100 %.");
+                return true;
+            }
+        } catch (IOException | InvalidPathException e) {
+            err.println(
+                    name + ": the drawings cannot be saved there. Is the folder open to you, and the name a good one?"
+                            + nothing);
+        }
+        return false;
     }
 
     private static void warn(MakingPlan plan, LocalDate today, PrintStream err) {
@@ -178,20 +220,27 @@ public final class PlanAnOrder {
         Form form = Form.CARD;
         String order = "";
         String saveIn = "";
+        String folder = "";
         for (int i = 0; i < args.size(); i++) {
             String arg = args.get(i);
             Form asked = Form.of(arg);
             if (asked != null) {
                 if (form != Form.CARD && form != asked) {
                     err.println(arg
-                            + ": only one of --json, --page, --days, --calendar and --picture can be given at a time.");
+                            + ": only one of --json, --page, --days, --calendar, --picture and --drawings can be given"
+                            + " at a time.");
                     return null;
                 }
                 form = asked;
+                if (asked == Form.DRAWINGS) {
+                    if (!names(args, i + 1)) {
+                        err.println("--drawings: the name of a folder must follow, such as --drawings templates.");
+                        return null;
+                    }
+                    folder = args.get(++i);
+                }
             } else if (arg.equals("--out")) {
-                if (i + 1 == args.size()
-                        || args.get(i + 1).isBlank()
-                        || args.get(i + 1).startsWith("-")) {
+                if (!names(args, i + 1)) {
                     err.println("--out: the name of a file must follow, such as --out plan.json.");
                     return null;
                 }
@@ -214,7 +263,12 @@ public final class PlanAnOrder {
                 order = arg;
             }
         }
-        return new Task(form, order, saveIn);
+        return new Task(form, order, saveIn, folder);
+    }
+
+    /** Whether an argument can be the name of a file or a folder. */
+    private static boolean names(List<String> args, int at) {
+        return at < args.size() && !args.get(at).isBlank() && !args.get(at).startsWith("-");
     }
 
     /** Saves the text so that the file is whole or as it was. */

@@ -117,6 +117,58 @@ class PlanAnOrderTest {
     }
 
     @Test
+    void drawingsToCutAlongAreSavedInAFolder(@TempDir Path folder) throws IOException {
+        Path drawings = folder.resolve("templates");
+        assertThat(run("--drawings", drawings.toString())).isZero();
+        assertThat(printed()).isEqualTo("""
+                        programme-sheet.svg: 2 up on a dry sheet of 239.7 × 309.6 mm, from octavo
+                        seat-card-sheet.svg: 10 up on a dry sheet of 239.7 × 309.6 mm, from octavo
+                        envelope-sheet.svg: 1 up on a dry sheet of 239.7 × 309.6 mm, from octavo
+                        envelope-blank.svg: the blank, 189 × 274.3 mm, with its folds
+                        """);
+        assertThat(complained()).contains("4 drawings are saved in " + drawings.toAbsolutePath());
+        try (var saved = Files.list(drawings)) {
+            assertThat(saved).hasSize(4);
+        }
+        // Two of ISO A5, side by side, as the plan counts them.
+        assertThat(Files.readString(drawings.resolve("programme-sheet.svg")))
+                .startsWith("<?xml")
+                .contains("programme: 2 up", ">210<", ">148<");
+        assertThat(Files.readString(drawings.resolve("envelope-blank.svg")))
+                .contains("189 mm", "274.3 mm", "class=\"fold\"", "class=\"score\"");
+    }
+
+    @Test
+    void piecesWithTheirRimAreDrawnInTheDeckleOfTheStudio(@TempDir Path folder) {
+        Path order = Pages.file("examples/src/main/resources/org/papermath/examples/estuary-prints/order.json");
+        assertThat(run("--drawings", folder.toString(), order.toString())).isZero();
+        assertThat(printed())
+                .contains(
+                        "print-sheet.svg: with its rim, dry 360.4 × 500.6 mm, from the print moulds, opening 365 × 507 mm")
+                .hasLineCount(3);
+    }
+
+    @Test
+    void drawingsThatCannotBeSavedAreSaid(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("taken"), "one");
+        String[][] told = {
+            {file.toString(), "this is a file"},
+            {folder.resolve("none").resolve("templates").toString(), "there is no folder"},
+            {"\0", "cannot be saved"},
+        };
+        for (String[] one : told) {
+            assertThat(run("--drawings", one[0])).isEqualTo(PlanAnOrder.BAD_INPUT);
+            assertThat(complained()).contains(one[1]);
+        }
+        assertThat(run("--drawings")).isEqualTo(PlanAnOrder.BAD_INPUT);
+        assertThat(complained()).contains("the name of a folder must follow");
+        assertThat(printed()).isEmpty();
+        try (var left = Files.list(folder)) {
+            assertThat(left).containsExactly(file);
+        }
+    }
+
+    @Test
     void theCardOrThePlanIsSavedInAFile(@TempDir Path folder) throws IOException {
         Path card = folder.resolve("card of the concert.txt");
         assertThat(run("--out", card.toString())).isZero();
@@ -187,7 +239,7 @@ class PlanAnOrderTest {
             assertThat(complained())
                     .startsWith(one[0])
                     .contains(
-                            "usage: PlanAnOrder [--json | --page | --days | --calendar | --picture] [--out FILE] [order.json]",
+                            "usage: PlanAnOrder [--json | --page | --days | --calendar | --picture | --drawings DIR] [--out FILE] [order.json]",
                             "-Dexec.args=--out 'my plan.txt' 'my order.json'");
         }
         assertThat(printed()).isEmpty();
@@ -232,7 +284,7 @@ class PlanAnOrderTest {
         assertThat(PlanAnOrder.run(List.of("--days", "--json"), stream(calendar), stream(err), early))
                 .isEqualTo(PlanAnOrder.BAD_INPUT);
         assertThat(err.toString(StandardCharsets.UTF_8))
-                .contains("only one of --json, --page, --days, --calendar and --picture");
+                .contains("only one of --json, --page, --days, --calendar, --picture and --drawings");
     }
 
     @Test
