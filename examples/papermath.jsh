@@ -46,5 +46,8 @@ import org.papermath.record.*;
 import org.papermath.schedule.*;
 import org.papermath.json.*;
 import org.papermath.examples.*;
+import static org.papermath.examples.AtThePrompt.*;
 Order order = Embed.order();
 Studio studio = Embed.studio();
+MakingPlan plan = MakingPlan.of(order, studio);
+System.out.println("order, studio and plan are at hand; tour() shows what to type.");

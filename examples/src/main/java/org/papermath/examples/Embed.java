@@ -7,6 +7,7 @@ import static org.papermath.quantity.Amounts.litres;
 import static org.papermath.quantity.Amounts.mm;
 import static org.papermath.quantity.Amounts.shortTons;
 
+import java.io.PrintStream;
 import java.time.LocalDate;
 import org.papermath.air.Air;
 import org.papermath.drying.Dryer;
@@ -41,24 +42,28 @@ public final class Embed {
      * @param args none
      */
     public static void main(String[] args) {
+        print(Output.utf8());
+    }
+
+    static void print(PrintStream out) {
         MakingPlan plan = MakingPlan.of(order(), studio());
 
         // A setting is what to do: an amount, without a band.
-        System.out.println("weigh      " + plan.batch("tide grey").fibre());
+        out.println("weigh      " + plan.batch("tide grey").fibre());
         PiecePlan programme = plan.piece("programme");
-        System.out.println("pull       " + programme.counts());
-        System.out.println("vat        " + programme.vat());
+        out.println("pull       " + programme.counts());
+        out.println("vat        " + programme.vat());
 
         // A forecast is what will come out: an estimate, with a band.
-        System.out.println("grammage   " + programme.finished().grammage());
-        System.out.println("good       " + programme.counts().good());
+        out.println("grammage   " + programme.finished().grammage());
+        out.println("good       " + programme.counts().good());
 
         // A stage that could not be planned says why.
-        System.out.println("surface    " + programme.sizingStage());
+        out.println("surface    " + programme.sizingStage());
 
         // What to measure first, and what the plan should not be read without.
-        plan.sensitivity().stream().limit(3).forEach(line -> System.out.println("measure    " + line));
-        plan.notices().forEach(notice -> System.out.println(notice.level() + "  " + notice.code()));
+        plan.sensitivity().stream().limit(3).forEach(line -> out.println("measure    " + line));
+        plan.notices().forEach(notice -> out.println(notice.level() + "  " + notice.code()));
     }
 
     /** The order this program plans. */

@@ -25,8 +25,8 @@ public final class MatchAnOldSheet {
      * @throws IOException if it cannot be saved
      */
     public static void main(String[] args) throws IOException {
-        print(ColourOutput.utf8());
-        ColourOutput.save(args, picture());
+        print(Output.utf8());
+        Output.save(args, picture());
     }
 
     static void print(PrintStream out) {

@@ -2,6 +2,9 @@ package org.papermath.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -38,6 +41,42 @@ class JShellLinesTest {
         assertThat(check(blocks.get(0))).isGreaterThanOrEqualTo(10);
     }
 
+    /** The tour shows what each of its lines gives; written anew with -Danswers.write=true. */
+    @Test
+    void theTourIsWhatJShellSays() throws IOException {
+        StringBuilder typed = new StringBuilder();
+        int lines = 0;
+        for (String line : AtThePrompt.tourText().split("\n", -1)) {
+            if (line.startsWith(PROMPT)) {
+                typed.append(line).append('\n');
+                typed.append(shell.run(line.substring(PROMPT.length())).strip()).append('\n');
+                lines++;
+            } else if (line.startsWith("# ")) {
+                typed.append(typed.length() == 0 ? "" : "\n").append(line).append('\n');
+            }
+        }
+        assertThat(lines).isGreaterThan(15);
+        Path file = Pages.file("examples/src/main/resources/org/papermath/examples/tour.txt");
+        if (Boolean.getBoolean("answers.write")) {
+            Files.writeString(file, typed);
+        }
+        assertThat(Files.readString(file)).isEqualTo(typed.toString());
+        assertThat(shell.run("tour()")).isEmpty();
+        assertThat(shell.printed())
+                .contains("order, studio and plan are at hand", "# What is ordered, and the studio that makes it.");
+    }
+
+    @Test
+    void everyWhatIfHasATable() {
+        for (String whatIf : List.of("Beaten", "Ordered", "VatStood", "Pressed", "RoomDamp")) {
+            for (String piece : List.of("programme", "seat card", "envelope")) {
+                String table = shell.run("whatIf" + whatIf + "(plan, \"" + piece + "\")");
+                assertThat(table.lines()).as(whatIf).hasSizeGreaterThan(6);
+                assertThat(table).contains(whatIf.equals("RoomDamp") ? "What comes out of" : "What the plan would be");
+            }
+        }
+    }
+
     @Test
     void aReamWeightBecomesAGrammage() {
         assertThat(shell.run("ReamBasis.COVER.pounds(80).to(GSM)")).isEqualTo("216.3 g/m²");
@@ -72,13 +111,12 @@ class JShellLinesTest {
 
     @Test
     void aPlanIsReadStageByStage() {
-        shell.run("MakingPlan made = MakingPlan.of(order, studio)");
-        assertThat(shell.run("made.batch(\"tide grey\").fibre().asBought()")).endsWith(" g");
-        assertThat(shell.run("made.piece(\"programme\").vat().recharges()")).startsWith("[after sheet ");
-        assertThat(shell.run("made.piece(\"programme\").finished().grammage()"))
+        assertThat(shell.run("plan.batch(\"tide grey\").fibre().asBought()")).endsWith(" g");
+        assertThat(shell.run("plan.piece(\"programme\").vat().recharges()")).startsWith("[after sheet ");
+        assertThat(shell.run("plan.piece(\"programme\").finished().grammage()"))
                 .contains("mean")
                 .contains("single pieces ±");
-        assertThat(shell.run("made.sensitivity().size() > 3")).isEqualTo("true");
+        assertThat(shell.run("plan.sensitivity().size() > 3")).isEqualTo("true");
     }
 
     @Test

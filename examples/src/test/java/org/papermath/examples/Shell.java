@@ -1,5 +1,8 @@
 package org.papermath.examples;
 
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import jdk.jshell.EvalException;
 import jdk.jshell.JShell;
@@ -10,10 +13,13 @@ import jdk.jshell.SourceCodeAnalysis;
 
 /** A JShell with the library on its class path, which answers as the tool does. */
 final class Shell implements AutoCloseable {
+    private final ByteArrayOutputStream printed = new ByteArrayOutputStream();
     private final JShell shell;
 
     Shell() {
-        shell = JShell.create();
+        shell = JShell.builder()
+                .out(new PrintStream(printed, true, StandardCharsets.UTF_8))
+                .build();
         String path = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
         shell.addToClasspath(path);
     }
@@ -31,6 +37,11 @@ final class Shell implements AutoCloseable {
             rest = next.remaining();
         }
         return answer;
+    }
+
+    /** What the snippets printed so far; letters beyond ASCII as the machine behind the shell writes them. */
+    String printed() {
+        return printed.toString(StandardCharsets.UTF_8);
     }
 
     private String one(String source) {

@@ -9,9 +9,9 @@ import java.nio.file.Path;
 import org.papermath.colour.ColourDrawing;
 import org.papermath.json.DocumentFiles;
 
-/** Where the programs on colour print, and how they save their picture when a file is named. */
-final class ColourOutput {
-    private ColourOutput() {}
+/** Where the short programs print, and how they save a picture or another text when a file is named. */
+final class Output {
+    private Output() {}
 
     static PrintStream utf8() {
         return new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
@@ -19,8 +19,13 @@ final class ColourOutput {
 
     /** Saves the picture in the file that the first argument names; does nothing without one. */
     static void save(String[] args, ColourDrawing picture) throws IOException {
+        save(args, picture.svg());
+    }
+
+    /** Saves a text in the file that the first argument names; does nothing without one. */
+    static void save(String[] args, String text) throws IOException {
         if (args.length > 0) {
-            DocumentFiles.save(Path.of(args[0]).toAbsolutePath(), picture.svg());
+            DocumentFiles.save(Path.of(args[0]).toAbsolutePath(), text);
         }
     }
 }

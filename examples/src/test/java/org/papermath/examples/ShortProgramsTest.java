@@ -13,14 +13,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.papermath.colour.ColourDrawing;
 
-/** What the programs on colour print stands in files, to be read whenever it changes, and their pictures are saved. */
-class ColourExamplesTest {
-    private static final String FOLDER = "examples/src/test/resources/colour/";
+/** What the short programs print stands in files, to be read whenever it changes, and what they save is what they print. */
+class ShortProgramsTest {
+    private static final String FOLDER = "examples/src/test/resources/programs/";
 
     private static void prints(String name, Consumer<PrintStream> program) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         program.accept(new PrintStream(out, true, StandardCharsets.UTF_8));
-        String text = out.toString(StandardCharsets.UTF_8).replace(System.lineSeparator(), "\n");
+        String text = out.toString(StandardCharsets.UTF_8).replace("\r\n", "\n");
         Path file = Pages.file(FOLDER + name + ".txt");
         if (Boolean.getBoolean("answers.write")) {
             Files.writeString(file, text);
@@ -44,13 +44,48 @@ class ColourExamplesTest {
     }
 
     @Test
+    void weightsOfReams() throws IOException {
+        prints("ReamsAndSheets", ReamsAndSheets::print);
+    }
+
+    @Test
+    void aVatIsCorrectedByASheet() throws IOException {
+        prints("CorrectTheVat", CorrectTheVat::print);
+    }
+
+    @Test
+    void aRecordNarrowsThePlan() throws IOException {
+        prints("LearnFromARecord", LearnFromARecord::print);
+    }
+
+    @Test
+    void theSamePaperAgain() throws IOException {
+        prints("MakeItAgain", MakeItAgain::print);
+    }
+
+    @Test
+    void aTableForASpreadsheet(@TempDir Path folder) throws IOException {
+        prints("SweepToCsv", SweepToCsv::print);
+        Path file = folder.resolve("beating.csv");
+        SweepToCsv.main(new String[] {file.toString()});
+        assertThat(file)
+                .content(StandardCharsets.UTF_8)
+                .isEqualTo(SweepToCsv.table().csv());
+    }
+
+    @Test
+    void anOrderInCode() throws IOException {
+        prints("Embed", Embed::print);
+    }
+
+    @Test
     void picturesAreSavedWhereTheyAreAskedFor(@TempDir Path folder) throws IOException {
         for (ColourDrawing picture :
                 new ColourDrawing[] {LadderToRecipe.picture(), MatchAnOldSheet.picture(), WarmGrey.picture()}) {
             Path file = folder.resolve("picture.svg");
-            ColourOutput.save(new String[] {file.toString()}, picture);
+            Output.save(new String[] {file.toString()}, picture);
             assertThat(file).hasContent(picture.svg());
-            ColourOutput.save(new String[0], picture);
+            Output.save(new String[0], picture);
             Files.delete(file);
         }
         assertThat(folder).isEmptyDirectory();
