@@ -37,9 +37,11 @@ public final class PlanAnOrder {
     static final int BAD_INPUT = 2;
 
     private static final String SAMPLE = "midwinter-concert";
+    private static final List<String> DOCUMENTS = List.of("order.json", "studio.json", "tide-grey.json");
     private static final int MANY = 12;
     private static final String USAGE = """
             usage: PlanAnOrder [--json | --page | --days | --calendar | --picture | --drawings DIR] [--out FILE] [order.json]
+                   PlanAnOrder --sample DIR
               --json      gives the plan as a document, in place of the making card
               --page      gives the card as a page to print, in HTML, with lines to write readings on
               --days      gives what to do day by day, and what to start for the night
@@ -48,6 +50,8 @@ public final class PlanAnOrder {
               --drawings DIR
                           saves drawings in a folder, in SVG at true scale: how each piece lies on its sheet, the
                           deckles to make and the blanks of envelopes; says what they are
+              --sample DIR
+                          saves the documents of the sample in a folder, to be changed into your own
               --out FILE  saves it in a file, in place of printing it
               Without an order the sample is planned. A path with a blank stands in quotation marks; behind
               Maven's exec.args in single ones: "-Dexec.args=--out 'my plan.txt' 'my order.json'\"""";
@@ -93,7 +97,7 @@ public final class PlanAnOrder {
      * Plans an order.
      *
      * @param args {@code --json} for the plan as a document, {@code --page} for the card to print, {@code --days}, {@code --calendar} or
-     *     {@code --picture} for its days; {@code --drawings} with the path of a folder for templates to cut along; {@code --out} with the path of a file to save it in; the path of an order, or none
+     *     {@code --picture} for its days; {@code --drawings} with the path of a folder for templates to cut along; {@code --sample} with that of one to begin in; {@code --out} with the path of a file to save it in; the path of an order, or none
      *     for the sample
      */
     public static void main(String[] args) {
@@ -125,6 +129,9 @@ public final class PlanAnOrder {
 
     /** The same, and says if the date of the order cannot be met when it is begun now. */
     static int run(List<String> args, PrintStream out, PrintStream err, @Nullable Instant now) {
+        if (args.contains("--sample")) {
+            return startingPoint(args, out, err);
+        }
         Task task = task(args, err);
         if (task == null) {
             err.println(USAGE);
@@ -164,6 +171,37 @@ public final class PlanAnOrder {
             return DONE;
         }
         return save(task, text, err);
+    }
+
+    /** Saves the documents of the sample where nothing of the name stands yet. */
+    private static int startingPoint(List<String> args, PrintStream out, PrintStream err) {
+        if (args.size() != 2 || !args.get(0).equals("--sample") || !names(args, 1)) {
+            err.println("--sample: the name of a folder must follow, and nothing else, such as --sample my-order.");
+            err.println(USAGE);
+            return BAD_INPUT;
+        }
+        String name = args.get(1);
+        try {
+            Path folder = Path.of(name).toAbsolutePath();
+            for (String document : DOCUMENTS) {
+                if (Files.exists(folder.resolve(document))) {
+                    err.println(
+                            name + ": there is a " + document + " already. Name another folder. Nothing was saved.");
+                    return BAD_INPUT;
+                }
+            }
+            Files.createDirectories(folder);
+            for (String document : DOCUMENTS) {
+                Files.write(folder.resolve(document), resource(document));
+            }
+            out.println("The sample is saved in " + folder + ": " + String.join(", ", DOCUMENTS)
+                    + ". Change them into your own, and plan the order.json.");
+            return DONE;
+        } catch (IOException | InvalidPathException e) {
+            err.println(
+                    name + ": the sample cannot be saved there. Is the folder open to you, and the name a good one?");
+            return BAD_INPUT;
+        }
     }
 
     private static String text(Form form, MakingPlan plan, Instant now) {

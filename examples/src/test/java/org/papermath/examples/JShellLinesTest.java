@@ -126,7 +126,7 @@ class JShellLinesTest {
                 .hasMessageContaining("REJECTED");
     }
 
-    /** Types each line behind a prompt and compares the answer with the line below it. */
+    /** Types each line behind a prompt and compares the answer with the lines below it. */
     private static int check(String shown) {
         String[] lines = shown.split("\n");
         int checked = 0;
@@ -137,7 +137,11 @@ class JShellLinesTest {
             String typed = lines[i].substring(PROMPT.length());
             String answer = shell.run(typed);
             assertThat(lines).as("an answer below %s", typed).hasSizeGreaterThan(i + 1);
-            compare(typed, answer, lines[i + 1]);
+            StringBuilder written = new StringBuilder(lines[i + 1]);
+            for (int next = i + 2; next < lines.length && !lines[next].startsWith(PROMPT); next++) {
+                written.append('\n').append(lines[next]);
+            }
+            compare(typed, answer.strip(), written.toString());
             checked++;
         }
         return checked;

@@ -117,6 +117,29 @@ class PlanAnOrderTest {
     }
 
     @Test
+    void theSampleIsSavedToBeginWith(@TempDir Path folder) throws IOException {
+        Path mine = folder.resolve("mine");
+        assertThat(run("--sample", mine.toString())).isZero();
+        assertThat(printed())
+                .contains("order.json, studio.json, tide-grey.json")
+                .contains("mine");
+        assertThat(run(mine.resolve("order.json").toString())).isZero();
+        assertThat(printed()).contains("midwinter concert");
+
+        Files.writeString(mine.resolve("studio.json"), "my own");
+        Files.delete(mine.resolve("order.json"));
+        assertThat(run("--sample", mine.toString())).isEqualTo(PlanAnOrder.BAD_INPUT);
+        assertThat(complained()).contains("there is a studio.json already");
+        assertThat(mine.resolve("studio.json")).hasContent("my own");
+        assertThat(mine.resolve("order.json")).doesNotExist();
+
+        assertThat(run("--sample")).isEqualTo(PlanAnOrder.BAD_INPUT);
+        assertThat(run("--json", "--sample", mine.toString())).isEqualTo(PlanAnOrder.BAD_INPUT);
+        assertThat(run("--sample", "\0")).isEqualTo(PlanAnOrder.BAD_INPUT);
+        assertThat(complained()).contains("and nothing else", "cannot be saved there");
+    }
+
+    @Test
     void drawingsToCutAlongAreSavedInAFolder(@TempDir Path folder) throws IOException {
         Path drawings = folder.resolve("templates");
         assertThat(run("--drawings", drawings.toString())).isZero();

@@ -6,10 +6,12 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import org.junit.jupiter.api.Test;
 import org.papermath.evidence.Assumption;
@@ -70,6 +72,23 @@ class ReadmeTest {
         assertThat(Pages.text("papermath-json/src/test/java/org/papermath/json/Guide.java")
                         .replaceAll("\\s+", ""))
                 .contains(shown.replaceAll("\\s+", ""));
+    }
+
+    @Test
+    void everyProgramIsNamed() throws IOException {
+        String readme = Pages.text("README.md");
+        List<String> programs;
+        try (Stream<Path> files = Files.list(Pages.file("examples/src/main/java/org/papermath/examples"))) {
+            programs = files.filter(file -> Files.isRegularFile(file)
+                            && Pages.text("examples/src/main/java/org/papermath/examples/" + file.getFileName())
+                                    .contains("public static void main("))
+                    .map(file -> file.getFileName().toString().replace(".java", ""))
+                    .filter(name -> !name.equals("PlanAnOrder"))
+                    .toList();
+        }
+        assertThat(programs)
+                .hasSizeGreaterThan(10)
+                .allSatisfy(name -> assertThat(readme).contains("\n| `" + name + "` | "));
     }
 
     @Test
