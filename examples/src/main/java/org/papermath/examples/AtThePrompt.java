@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
@@ -24,7 +25,7 @@ import org.papermath.whatif.WhatIfTable;
 
 /**
  * What JShell has at hand besides the library: the usual questions that begin with "what if", each a table around what a plan
- * has now, and a tour. The start-up file imports them by name.
+ * has now, lists shown one to a line, and a tour. The start-up file imports them by name.
  */
 public final class AtThePrompt {
     private static final String TOUR = "tour.txt";
@@ -122,6 +123,30 @@ public final class AtThePrompt {
                                 .toList())
                 .show(Outcome.dryingTime(piece))
                 .table();
+    }
+
+    /** Things that print one to a line. */
+    public static final class Each {
+        private final List<String> lines;
+
+        private Each(List<String> lines) {
+            this.lines = lines;
+        }
+
+        @Override
+        public String toString() {
+            return String.join("\n", lines);
+        }
+    }
+
+    /**
+     * Shows a list one to a line, such as {@code each(plan.notices())}.
+     *
+     * @param all the list
+     * @return what prints so
+     */
+    public static Each each(Collection<?> all) {
+        return new Each(all.stream().map(String::valueOf).toList());
     }
 
     /** A walk through the library, line by line with what JShell answers; the build types each of them. */

@@ -17,6 +17,10 @@ final class Output {
         return new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
     }
 
+    static PrintStream errors() {
+        return new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+    }
+
     /** Saves the picture in the file that the first argument names; does nothing without one. */
     static void save(String[] args, ColourDrawing picture) throws IOException {
         save(args, picture.svg());

@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,6 +57,30 @@ class ShortProgramsTest {
     @Test
     void aRecordNarrowsThePlan() throws IOException {
         prints("LearnFromARecord", LearnFromARecord::print);
+    }
+
+    @Test
+    void aRecordOfOnesOwnNarrowsThePlanToo() throws IOException {
+        String sample = "examples/src/main/resources/org/papermath/examples/midwinter-concert/";
+        String record = Pages.file(sample + "record.json").toString();
+        String order = Pages.file(sample + "order.json").toString();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        assertThat(learn(List.of(record, order), out, err)).isZero();
+        assertThat(out.toString(StandardCharsets.UTF_8))
+                .isEqualToNormalizingNewlines(Files.readString(Pages.file(FOLDER + "LearnFromARecord.txt")));
+        assertThat(learn(List.of(record), out, err)).isEqualTo(2);
+        assertThat(learn(List.of(order, order), out, err)).isEqualTo(2);
+        assertThat(learn(List.of("none.json", order), out, err)).isEqualTo(2);
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .contains("usage: LearnFromARecord", "papermath/order", "cannot be opened");
+    }
+
+    private static int learn(List<String> args, ByteArrayOutputStream out, ByteArrayOutputStream err) {
+        return LearnFromARecord.run(
+                args,
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
     }
 
     @Test
