@@ -160,10 +160,7 @@ public final class PlanAnOrder {
             err.println("The order can be read but not planned: " + e.getMessage());
             return BAD_INPUT;
         } catch (IOException | InvalidPathException e) {
-            err.println(
-                    path.isEmpty()
-                            ? "The sample cannot be read: " + e.getMessage()
-                            : path + ": this file cannot be opened.");
+            err.println(path.isEmpty() ? "The sample cannot be read: " + e.getMessage() : path + ": " + unopened(path));
             return BAD_INPUT;
         }
         if (task.saveIn().isEmpty()) {
@@ -171,6 +168,22 @@ public final class PlanAnOrder {
             return DONE;
         }
         return save(task, text, err);
+    }
+
+    /** Why an order could not be opened. */
+    private static String unopened(String path) {
+        try {
+            Path file = Path.of(path);
+            if (Files.isDirectory(file)) {
+                return "this is a folder. Name the order in it, such as " + file.resolve("order.json") + ".";
+            } else if (!Files.exists(file)) {
+                return "there is no such file. A path counts from "
+                        + Path.of("").toAbsolutePath() + ".";
+            }
+        } catch (InvalidPathException e) {
+            return "this cannot be the name of a file.";
+        }
+        return "this file cannot be opened. Is it open to you?";
     }
 
     /** Saves the documents of the sample where nothing of the name stands yet. */

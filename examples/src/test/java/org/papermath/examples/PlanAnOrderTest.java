@@ -113,7 +113,11 @@ class PlanAnOrderTest {
         assertThat(run(file.toString())).isEqualTo(PlanAnOrder.BAD_INPUT);
         assertThat(complained()).contains("not planned").contains("stock");
         assertThat(run(folder.resolve("none.json").toString())).isEqualTo(PlanAnOrder.BAD_INPUT);
-        assertThat(complained()).contains("none.json: this file cannot be opened");
+        assertThat(complained()).contains("none.json: there is no such file. A path counts from ");
+        assertThat(run(folder.toString())).isEqualTo(PlanAnOrder.BAD_INPUT);
+        assertThat(complained()).contains("this is a folder. Name the order in it");
+        assertThat(run("\0")).isEqualTo(PlanAnOrder.BAD_INPUT);
+        assertThat(complained()).contains("this cannot be the name of a file.");
     }
 
     @Test
