@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -60,6 +61,13 @@ class WalkTest {
         assertThat(folder.resolve("templates/envelope-deckle.svg"))
                 .content()
                 .contains("181.4 mm", "class=\"fold\"", "class=\"score\"");
+        Path shown = Pages.file("site/pictures/envelope-deckle.svg");
+        if (Boolean.getBoolean("answers.write")) {
+            Files.copy(folder.resolve("templates/envelope-deckle.svg"), shown, StandardCopyOption.REPLACE_EXISTING);
+        }
+        assertThat(folder.resolve("templates/envelope-deckle.svg"))
+                .as("the picture in the README; written anew with -Danswers.write=true")
+                .hasSameTextualContentAs(shown);
     }
 
     /** What the README shows below a command is what the walk has there. */
