@@ -235,7 +235,7 @@ final class VatSection extends CardSection {
         if (any(piece -> piece.drainTimeStage().map(Figures::isTooWide).orElse(false))) {
             form.line(
                     Mark.MORE,
-                    "Draining is not known well enough to aim at: time the first and hold to it. Slower by a quarter:"
+                    "Draining: the forecast is too wide to aim at; time the first and hold to it. Slower by a quarter:"
                             + " the stock has become colder or wetter-beaten; warm the vat.");
         }
     }
