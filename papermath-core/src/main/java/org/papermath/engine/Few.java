@@ -1,5 +1,6 @@
 package org.papermath.engine;
 
+import java.util.List;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.Refused;
 import org.papermath.quantity.Units;
@@ -28,7 +29,9 @@ final class Few {
                     "given",
                     counted,
                     "most",
-                    Limits.PULLED.most());
+                    Limits.PULLED.most(),
+                    "member",
+                    List.of("spare", "count"));
         }
         return (int) given;
     }

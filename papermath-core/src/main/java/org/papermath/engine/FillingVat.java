@@ -405,7 +405,11 @@ public final class FillingVat {
                     "given",
                     couched,
                     "least",
-                    lifted);
+                    lifted,
+                    "member",
+                    "vatConsistency",
+                    "id",
+                    "web.couched-per-retention");
         }
     }
 

@@ -95,7 +95,9 @@ public final class PieceWork {
                             "piece",
                             piece.name(),
                             "dryer",
-                            wanted.get()));
+                            wanted.get(),
+                            "member",
+                            "dryer"));
         }
         return studio.dryers().isEmpty() ? null : studio.dryers().get(0);
     }
@@ -133,7 +135,9 @@ public final class PieceWork {
                     "given",
                     caliper.toString(),
                     "least",
-                    least.toString());
+                    least.toString(),
+                    "member",
+                    "caliper");
         });
     }
 

@@ -40,7 +40,6 @@ import org.papermath.pulp.RetentionModel;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
 import org.papermath.quantity.Refused;
-import org.papermath.quantity.Unclear;
 import org.papermath.text.Digits;
 
 /** From fibre as it lies to stock: soaking, beater loads, what goes into each, and what the stuff is then. */
@@ -212,8 +211,9 @@ public final class PreparingStock {
 
         Kettle(Known known, Recipe recipe, Fibre fibre, Form form) {
             Assumptions store = known.store();
-            Assumption found =
-                    FibreProperty.YIELD.find(fibre, form, store).orElseThrow(() -> noYield(recipe, fibre, form));
+            Assumption found = FibreProperty.YIELD
+                    .find(fibre, form, store)
+                    .orElseThrow(() -> OwnFibre.noYield(recipe, fibre, form, store));
             share = known.slot(found);
             alkali = recipe.alkali().orElse(Alkali.SODA_ASH);
             Optional<Assumption> usual = Cook.usualDose(fibre, form, alkali, store);
@@ -237,25 +237,13 @@ public final class PreparingStock {
         boolean isBeyond() {
             return slope != null && (dose < low || dose > high);
         }
+    }
 
-        private static Unclear noYield(Recipe recipe, Fibre fibre, Form form) {
-            return new Unclear(
-                    "cook.no-yield",
-                    "recipe " + recipe.name() + ": " + fibre + " as " + form.words()
-                            + " has to be cooked, but its yield in cooking is not known.  "
-                            + FibreProperty.YIELD.howToMeasure(),
-                    List.of(
-                            new Unclear.Candidate(
-                                    "cooked by you", "give the studio a value for fibre.yield" + form.scope(fibre)),
-                            new Unclear.Candidate(
-                                    "ready for the beater",
-                                    "state in the furnish that it is half-stuff, sheets or baled")),
-                    "recipe",
-                    recipe.name(),
-                    "fibre",
-                    fibre.id(),
-                    "form",
-                    form.words());
+    private static FibreLine fibreLine(Known known, Studio studio, Recipe recipe, Fibre fibre, boolean beaten) {
+        try {
+            return new FibreLine(known, studio, recipe, fibre, beaten);
+        } catch (Refused e) {
+            throw OwnFibre.missing(e, recipe, fibre, known.store());
         }
     }
 
@@ -503,7 +491,7 @@ public final class PreparingStock {
                 .mapToDouble(run -> longest > 0 ? times[run] / longest : 1)
                 .toArray();
         fibres = kinds.stream()
-                .map(fibre -> new FibreLine(
+                .map(fibre -> fibreLine(
                         known,
                         studio,
                         recipe,
@@ -545,13 +533,18 @@ public final class PreparingStock {
                     "recipe.vat-thicker-than-stock",
                     "recipe " + name + ": the vat at " + Digits.percent(inVat)
                             + " is to be charged from stock at " + Digits.percent(stockConsistency)
-                            + "; the stock has to be the thicker of the two.",
+                            + "; the stock has to be the thicker of the two. Want a thinner vat, or a stock above "
+                            + Digits.percent(inVat) + ".",
                     "recipe",
                     name,
                     "vat",
                     inVat,
                     "stock",
-                    stockConsistency);
+                    stockConsistency,
+                    "member",
+                    List.of("vatConsistency", "stockConsistency", "beaterConsistency"),
+                    "id",
+                    "vat.consistency");
         }
         boolean thicker = stockConsistency > inBeater * 1.000001
                 && recipe.stockConsistency().isPresent()

@@ -166,9 +166,11 @@ public final class FigureBands {
                         : likely.batchAt(at) >= 0
                                 ? "batch " + batches.get(likely.batchAt(at))
                                 : "piece " + pieces.get(likely.pieceAt(at));
-                require(whose, kind, likely.at(at));
-                require(whose, kind, low(at));
-                require(whose, kind, high(at));
+                String recipe = figure != null && likely.batchAt(at) >= 0 ? batches.get(likely.batchAt(at)) : "";
+                String piece = figure != null && recipe.isEmpty() ? pieces.get(likely.pieceAt(at)) : "";
+                require(whose, recipe, piece, kind, likely.at(at));
+                require(whose, recipe, piece, kind, low(at));
+                require(whose, recipe, piece, kind, high(at));
             }
         }
     }
@@ -177,7 +179,7 @@ public final class FigureBands {
         return kind.holds(likely.at(at)) && kind.holds(low(at)) && kind.holds(high(at));
     }
 
-    private static void require(String whose, Kind<?> kind, double si) {
+    private static void require(String whose, String recipe, String piece, Kind<?> kind, double si) {
         if (!kind.holds(si)) {
             throw Refused.of(
                     "plan.figure-beyond-nature",
@@ -195,7 +197,11 @@ public final class FigureBands {
                     "quantity",
                     kind.name(),
                     "value",
-                    String.valueOf(si));
+                    String.valueOf(si),
+                    "recipe",
+                    recipe,
+                    "piece",
+                    piece);
         }
     }
 }
