@@ -40,6 +40,8 @@ import org.papermath.record.BatchRecord;
 public final class PapermathDocuments {
     private static final DocumentReader<OrderDocument> ORDERS =
             DocumentReader.of(OrderMapping.ORDER, OrderMapping::read).withShortLists(list -> true);
+    private static final DocumentReader<MakingPlan> PLANNED =
+            DocumentReader.of(OrderMapping.ORDER, OrderMapping::planned).withShortLists(list -> true);
     private static final DocumentReader<Recipe> RECIPES =
             DocumentReader.of(OrderMapping.RECIPE, RecipeMapping::read).withShortLists(list -> true);
     private static final DocumentReader<Studio> STUDIOS =
@@ -111,6 +113,38 @@ public final class PapermathDocuments {
     public static Document<OrderDocument> readOrder(Path file) throws IOException {
         Objects.requireNonNull(file, "file");
         return ORDERS.read(file);
+    }
+
+    /**
+     * Reads an order and plans it. What {@link MakingPlan#of(org.papermath.order.Order, org.papermath.order.Studio)} refuses
+     * is a fault too, with the place of what it is refused for: the member of the recipe or piece, the fibre, the value of the
+     * studio's own, or else the recipe, the piece or the order.
+     *
+     * @param bytes the document, in UTF-8
+     * @param name its name, for messages
+     * @param resolver finds the recipes and the studio it refers to
+     * @return the plan, with bands
+     * @throws DocumentException if a document has faults or the order cannot be planned
+     */
+    public static MakingPlan planOrder(byte[] bytes, String name, DocumentResolver resolver) {
+        Objects.requireNonNull(bytes, "bytes");
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(resolver, "resolver");
+        return PLANNED.following(resolver).read(bytes, name).value();
+    }
+
+    /**
+     * Reads an order from a file and plans it, as {@link #planOrder(byte[], String, DocumentResolver)} does. References are
+     * followed in its folder and below.
+     *
+     * @param file the file
+     * @return the plan, with bands
+     * @throws DocumentException if a document has faults or the order cannot be planned
+     * @throws IOException if the file cannot be opened
+     */
+    public static MakingPlan planOrder(Path file) throws IOException {
+        Objects.requireNonNull(file, "file");
+        return PLANNED.read(file).value();
     }
 
     /**

@@ -1,11 +1,13 @@
 package org.papermath.json.kit;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.papermath.json.Fault;
 import org.papermath.json.FaultCodes;
 import org.papermath.json.tree.JsonValue;
 import org.papermath.json.tree.Source;
@@ -27,6 +29,9 @@ import org.papermath.quantity.PapermathException;
  * {@code x-} belong to others and are kept.
  */
 public final class ObjectReader {
+    /** A fault of a member that is not there, and the names of which one would mend it. */
+    private record Missed(Fault fault, List<String> names) {}
+
     private final Source source;
     private final JsonValue place;
     private final boolean readable;
@@ -34,6 +39,8 @@ public final class ObjectReader {
     private int askedSoFar;
     /** What stands for every member that is not written. */
     private @Nullable ValueReader absent;
+
+    private List<Missed> missing = List.of();
 
     private boolean closed;
 
@@ -63,7 +70,10 @@ public final class ObjectReader {
             return ValueReader.of(source, member);
         }
         if (readable) {
-            source.fault(place, FaultCodes.MISSING, "", List.of(name), "", "\"" + name + "\" is missing. Add it.");
+            miss(
+                    source.fault(
+                            place, FaultCodes.MISSING, "", List.of(name), "", "\"" + name + "\" is missing. Add it."),
+                    name);
         }
         return ValueReader.faulty(source, place);
     }
@@ -134,7 +144,7 @@ public final class ObjectReader {
         if (readable && found != 1) {
             List<String> written = Arrays.stream(names).filter(this::has).toList();
             String wanted = "one of \"" + String.join("\", \"", names) + "\" is required";
-            source.fault(
+            Fault fault = source.fault(
                     place,
                     FaultCodes.ONE_OF,
                     String.join(", ", written),
@@ -144,7 +154,17 @@ public final class ObjectReader {
                             ? wanted + "; none is written."
                             : wanted + "; \"" + String.join("\" and \"", written)
                                     + "\" are written. Keep one of them.");
+            if (written.isEmpty()) {
+                miss(fault, names);
+            }
         }
+    }
+
+    private void miss(Fault fault, String... names) {
+        if (missing.isEmpty()) {
+            missing = new ArrayList<>();
+        }
+        missing.add(new Missed(fault, List.of(names)));
     }
 
     /**
@@ -212,7 +232,11 @@ public final class ObjectReader {
 
     private void unknown(JsonValue member) {
         Collection<String> known = known();
-        String nearest = source.nearest(member.step(), known);
+        String nearest = source.nearestMember(member.step(), known);
+        // A member that is only misspelt is not missing too.
+        missing.stream()
+                .filter(one -> one.names().contains(nearest))
+                .forEach(one -> source.session().withdraw(one.fault()));
         String advice = nearest.isEmpty()
                 ? " Known here: " + String.join(", ", known) + "."
                 : " Did you mean \"" + nearest + "\"?";

@@ -76,6 +76,10 @@ public final class ReadResult<T> {
         return new ReadResult<>(place, null, true);
     }
 
+    ValueReader place() {
+        return place;
+    }
+
     /**
      * Returns whether something is written that has a fault, already reported.
      *

@@ -41,9 +41,11 @@ import org.papermath.quantity.Units;
  */
 public final class ValueReader {
     private static final Pattern A_NUMBER = Pattern.compile("\\s*[+-]?[0-9]{1,12}(\\.[0-9]{1,12})?\\s*");
-    /** Two lengths in one text, as people say sizes. */
+    /** Two lengths in one text, as people say sizes: numbers, perhaps with a fraction, and their units. */
     private static final Pattern TWO_SIDES = Pattern.compile(
-            "\\s*([0-9]{1,6}(?:\\.[0-9]{1,6})?) ?([a-z]{0,6}) ?[x×] ?([0-9]{1,6}(?:\\.[0-9]{1,6})?) ?([a-z]{1,6})\\s*");
+            "\\s*([0-9][0-9./ ½¼¾⅛⅜⅝⅞-]{0,14})([a-z\"″]{0,11})\\s*(?:[x×*]|by)\\s*([0-9][0-9./ ½¼¾⅛⅜⅝⅞-]{0,14})([a-z\"″]{0,11})\\s*");
+    /** The unit meant where none is written is not known; this one stands in the example. */
+    private static final String USUAL_UNIT = "mm";
 
     static final int MOST_NAME = Name.MOST;
     /** What is no number any more in the unit it is calculated in. */
@@ -79,6 +81,14 @@ public final class ValueReader {
 
     static ValueReader faulty(Source source, JsonValue object) {
         return new ValueReader(source, object, State.FAULTY);
+    }
+
+    Source source() {
+        return source;
+    }
+
+    JsonValue value() {
+        return value;
     }
 
     String pointer() {
@@ -213,13 +223,36 @@ public final class ValueReader {
         if (wanted == JsonValue.Type.NUMBER && A_NUMBER.matcher(value.text()).matches()) {
             return " Take the quotation marks away.";
         }
-        Matcher sides = TWO_SIDES.matcher(value.text());
-        if (wanted == JsonValue.Type.LIST && sides.matches()) {
-            String unit = sides.group(4);
-            return " Write [\"" + sides.group(1) + " " + (sides.group(2).isEmpty() ? unit : sides.group(2)) + "\", \""
-                    + sides.group(3) + " " + unit + "\"].";
+        String sides = wanted == JsonValue.Type.LIST ? twoSides() : "";
+        return sides.isEmpty() ? "" : " Write " + sides + ".";
+    }
+
+    /**
+     * Returns how two sides that are written in one text, such as {@code 148 x 210 mm}, are written in a document.
+     *
+     * @return for example {@code ["148 mm", "210 mm"]}; empty if the text is none of two sides
+     */
+    public String twoSides() {
+        if (!isText()) {
+            return "";
         }
-        return "";
+        Matcher sides = TWO_SIDES.matcher(value.text());
+        if (!sides.matches()) {
+            return "";
+        }
+        String last = sides.group(4);
+        String first = sides.group(2).isEmpty() ? last : sides.group(2);
+        try {
+            return "[" + side(sides.group(1), first) + ", " + side(sides.group(3), last) + "]"
+                    + (last.isEmpty() ? " if millimetres are meant" : "");
+        } catch (PapermathException e) {
+            return "";
+        }
+    }
+
+    private static String side(String number, String unit) {
+        return "\"" + Units.print(Kinds.LENGTH.read(number.strip() + " " + (unit.isEmpty() ? USUAL_UNIT : unit)))
+                + "\"";
     }
 
     private void wrongType(String wanted) {

@@ -16,6 +16,7 @@ import org.papermath.json.tree.FaultLog;
 import org.papermath.json.tree.ForeignMembers;
 import org.papermath.json.tree.JsonTree;
 import org.papermath.json.tree.JsonValue;
+import org.papermath.json.tree.Owner;
 import org.papermath.json.tree.ReadableText;
 import org.papermath.json.tree.Source;
 import org.papermath.quantity.PapermathException;
@@ -73,6 +74,44 @@ public final class WholeDocuments {
      */
     public static <T> ReadResult<T> read(ValueReader at, Function<? super ValueReader, ReadResult<T>> reading) {
         return at.guarded(reading, at);
+    }
+
+    /**
+     * Returns the object in which a value stands as a member.
+     *
+     * @param member the value
+     * @return the object, or the value itself where it stands in none
+     */
+    public static Owner ownerOf(ReadResult<?> member) {
+        ValueReader at = member.place();
+        JsonValue around = at.value().parent();
+        return new Owner(at.source(), around == null ? at.value() : around);
+    }
+
+    /**
+     * Makes another value of one that was read; what is refused meanwhile is told where somebody else knows.
+     *
+     * @param <T> the type of the value
+     * @param <R> the type of the other value
+     * @param value the value
+     * @param function what makes the other one
+     * @param refused tells the refusal, with the object that was read
+     * @return the other value, or a faulty one
+     */
+    public static <T, R> ReadResult<R> make(
+            ReadResult<T> value,
+            Function<? super T, ? extends R> function,
+            BiConsumer<? super Owner, ? super PapermathException> refused) {
+        ValueReader at = value.place();
+        if (value.isFaulty() || !value.isGiven()) {
+            return ReadResult.faulty(at);
+        }
+        try {
+            return ReadResult.of(at, function.apply(value.get()));
+        } catch (PapermathException e) {
+            refused.accept(new Owner(at.source(), at.value()), e);
+            return ReadResult.faulty(at);
+        }
     }
 
     /**

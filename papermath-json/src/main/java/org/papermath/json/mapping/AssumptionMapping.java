@@ -20,6 +20,7 @@ import org.papermath.json.kit.ReadResult;
 import org.papermath.json.kit.ValueReader;
 import org.papermath.json.kit.ValueWriter;
 import org.papermath.json.tree.JsonValue;
+import org.papermath.json.tree.NearestWord;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kind;
 import org.papermath.quantity.Kinds;
@@ -139,15 +140,24 @@ final class AssumptionMapping {
             ReadResult<String> id, Map<String, Assumption> patterns, String edition) {
         if (!id.isFaulty() && id.isGiven() && !patterns.containsKey(id.get())) {
             String nearest = id.nearest(patterns.keySet());
+            List<String> family = NearestWord.ofOneFamily(id.get(), patterns.keySet());
             return id.refuse(
                             "assumption.unknown",
                             "there is no assumption \"" + JsonValue.shown(id.get())
                                     + "\" in edition "
-                                    + edition + "." + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?"),
-                            patterns.keySet())
+                                    + edition + "." + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?")
+                                    + (family.isEmpty()
+                                            ? ""
+                                            : " Those of " + family(id.get()) + ", the most alike first: "
+                                                    + NearestWord.listed(family) + "."),
+                            family.isEmpty() ? patterns.keySet() : family)
                     .map(patterns::get);
         }
         return id.map(patterns::get);
+    }
+
+    private static String family(String id) {
+        return id.substring(0, id.indexOf('.'));
     }
 
     private static Scope scope(ReadResult<Fibre> fibre, ReadResult<String> subject, ReadResult<String> at) {

@@ -1,6 +1,9 @@
 package org.papermath.json.mapping;
 
-import java.util.LinkedHashSet;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.papermath.json.kit.ReadResult;
 import org.papermath.json.tree.JsonValue;
@@ -9,7 +12,9 @@ import org.papermath.json.tree.NearestWord;
 /** The names given so far in one list: no two may be the same, and others may have to be among them. */
 public final class Names {
     private final String what;
-    private final Set<String> names = new LinkedHashSet<>();
+    private final String twice;
+    private final Map<String, ReadResult<String>> places = new LinkedHashMap<>();
+    private final Set<String> names = places.keySet();
     private boolean complete = true;
     /** The name last found among the others: neighbours often ask for the same. */
     private String found = "";
@@ -20,7 +25,21 @@ public final class Names {
      * @param what what is named, for messages, such as {@code piece}
      */
     public Names(String what) {
+        this(what, "Set it once, or give one of the two another name.");
+    }
+
+    /**
+     * Begins a list of things that have their names elsewhere, so that none can be given another one here.
+     *
+     * @param what what is named, for messages, such as {@code fibre on hand}
+     */
+    static Names ofOthers(String what) {
+        return new Names(what, "Set it once.");
+    }
+
+    private Names(String what, String twice) {
         this.what = what;
+        this.twice = twice;
     }
 
     /** Notes that a name could not be read, so that nobody can say what is missing. */
@@ -39,13 +58,25 @@ public final class Names {
             complete = false;
             return name;
         }
-        if (name.isGiven() && !names.add(name.get())) {
+        if (name.isGiven() && places.putIfAbsent(name.get(), name) != null) {
+            // One of the two is called otherwise.
+            complete = false;
             return name.refuse(
                     "builder.twice",
-                    "the " + what + " \"" + JsonValue.shown(name.get()) + "\" is set twice. Set it once.",
+                    "the " + what + " \"" + JsonValue.shown(name.get()) + "\" is set twice. " + twice,
                     Set.of());
         }
         return name;
+    }
+
+    /** Returns where a name stands, if it is one of these. */
+    Optional<ReadResult<String>> place(String name) {
+        return Optional.ofNullable(places.get(name));
+    }
+
+    /** Returns where the names stand. */
+    Collection<ReadResult<String>> places() {
+        return places.values();
     }
 
     /** Refuses a name that is none of these, unless one of these could not be read. */

@@ -20,6 +20,7 @@ import org.papermath.order.OwnStep;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.plan.MakingPlan;
 import org.papermath.quantity.Limits;
 
 /** An order, with its recipes and its studio. */
@@ -31,16 +32,33 @@ public final class OrderMapping {
     private OrderMapping() {}
 
     public static ReadResult<OrderDocument> read(ObjectReader in) {
+        return read(in, known());
+    }
+
+    /** Reads an order and plans it; what the planner refuses is told at its place in the document. */
+    public static ReadResult<MakingPlan> planned(ObjectReader in) {
         PieceMapping.Known known = known();
+        return WholeDocuments.make(
+                read(in, known),
+                read -> MakingPlan.of(read.order(), read.studio()),
+                (order, refusal) -> PlanRefusal.tell(known, order, refusal));
+    }
+
+    private static ReadResult<OrderDocument> read(ObjectReader in, PieceMapping.Known known) {
         ReadResult<List<Recipe>> recipes = recipes(in, known);
-        ReadResult<Studio> studio = studio(in.required("studio"), known.dryers());
+        ReadResult<Studio> studio = studio(in.required("studio"), known.dryers(), known.studio());
         ReadResult<Order> order = order(in, recipes, known);
         return in.make(() -> new OrderDocument(order.get(), studio.get()));
     }
 
     static PieceMapping.Known known() {
         return new PieceMapping.Known(
-                new Names("recipe"), new Names("piece"), new Names("dryer"), new HashSet<>(), new ArrayList<>());
+                new Names("recipe"),
+                new Names("piece"),
+                new Names("dryer"),
+                new Names("studio"),
+                new HashSet<>(),
+                new ArrayList<>());
     }
 
     static ReadResult<List<Recipe>> recipes(ObjectReader in, PieceMapping.Known known) {
@@ -151,7 +169,7 @@ public final class OrderMapping {
         return at.isText();
     }
 
-    static ReadResult<Studio> studio(ValueReader at, Names dryers) {
+    static ReadResult<Studio> studio(ValueReader at, Names dryers, Names studios) {
         if (isNoObject(at)) {
             dryers.lose();
             return ReadResult.faulty(at);
@@ -159,7 +177,7 @@ public final class OrderMapping {
         boolean[] read = new boolean[1];
         ReadResult<Studio> studio = at.reference(STUDIO, in -> {
             read[0] = true;
-            return StudioMapping.read(in, dryers);
+            return StudioMapping.read(in, dryers, studios);
         });
         if (!read[0]) {
             dryers.lose();

@@ -15,12 +15,14 @@ import org.papermath.json.kit.ObjectWriter;
 import org.papermath.json.kit.ReadResult;
 import org.papermath.json.kit.ValueReader;
 import org.papermath.json.kit.ValueWriter;
+import org.papermath.json.tree.JsonValue;
 import org.papermath.mail.MailLimits;
 import org.papermath.order.Piece;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Grammage;
 import org.papermath.quantity.Limits;
 import org.papermath.quantity.PapermathException;
+import org.papermath.quantity.Refused;
 import org.papermath.quantity.Share;
 import org.papermath.shape.Outline;
 
@@ -30,7 +32,13 @@ public final class PieceMapping {
     private static final List<EnvelopeStyle> STYLES = List.of(EnvelopeStyle.values());
 
     /** What an order knows of names while its pieces are read. */
-    record Known(Names recipes, Names pieces, Names dryers, Set<String> envelopes, List<ReadResult<String>> insides) {}
+    record Known(
+            Names recipes,
+            Names pieces,
+            Names dryers,
+            Names studio,
+            Set<String> envelopes,
+            List<ReadResult<String>> insides) {}
 
     /** A size: that of a format the library knows, of one of one's own, or two sides. */
     private record Size(
@@ -170,7 +178,7 @@ public final class PieceMapping {
         Making making = Making.read(in, label, known.dryers());
         Envelope envelope = Envelope.read(in, label).checked();
         known.insides().add(envelope.inside());
-        if (envelope.inside().isGiven()) {
+        if (envelope.inside().isGiven() && !name.isFaulty()) {
             known.envelopes().add(label);
         }
         return in.make(() -> {
@@ -232,7 +240,24 @@ public final class PieceMapping {
 
     /** Reads a format the library knows, by its name, or one of one's own in full. */
     public static ReadResult<Format> format(ValueReader at) {
-        return at.isObject() ? at.object(PieceMapping::format) : at.text().map(Formats::find);
+        if (at.isObject()) {
+            return at.object(PieceMapping::format);
+        }
+        return at.text().map(text -> {
+            try {
+                return Formats.find(text);
+            } catch (PapermathException e) {
+                String sides = at.twoSides();
+                throw sides.isEmpty()
+                        ? e
+                        : Refused.of(
+                                "format.unknown",
+                                "\"" + JsonValue.shown(text) + "\" is no name of a format, but two sides. Write "
+                                        + sides + ".",
+                                "found",
+                                text);
+            }
+        });
     }
 
     public static void format(ValueWriter out, Format format) {

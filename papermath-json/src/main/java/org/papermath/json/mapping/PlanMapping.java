@@ -49,7 +49,7 @@ public final class PlanMapping {
         }
         types.keySet().forEach(in::optional);
         PieceMapping.Known known = OrderMapping.known();
-        ReadResult<Studio> studio = OrderMapping.studio(in.required("studio"), known.dryers());
+        ReadResult<Studio> studio = OrderMapping.studio(in.required("studio"), known.dryers(), known.studio());
         ReadResult<Order> order = in.required("order")
                 .object(object -> OrderMapping.order(object, OrderMapping.recipes(object, known), known));
         return in.make(() -> {

@@ -255,7 +255,7 @@ public final class PricesMapping {
     }
 
     private static ReadResult<List<Priced<String>>> priced(ValueReader at, String what) {
-        Names names = new Names(what);
+        Names names = Names.ofOthers(what);
         return at.list(
                 0,
                 CommonMembers.MANY,
@@ -279,7 +279,7 @@ public final class PricesMapping {
     }
 
     private static ReadResult<List<Priced<Alkali>>> alkalis(ValueReader at) {
-        Names names = new Names("alkali");
+        Names names = Names.ofOthers("alkali");
         return at.list(
                 0,
                 CommonMembers.MANY,

@@ -132,7 +132,7 @@ public final class RecordMapping {
     }
 
     private static ReadResult<List<Optional<Lot>>> lots(ValueReader at) {
-        Names names = new Names("lot of");
+        Names names = Names.ofOthers("lot of");
         return at.list(
                 0,
                 CommonMembers.MANY,
@@ -194,7 +194,7 @@ public final class RecordMapping {
     }
 
     private static ReadResult<List<Planned>> planned(ValueReader at) {
-        Names names = new Names("planned figure");
+        Names names = Names.ofOthers("planned figure");
         return at.list(
                 0,
                 CommonMembers.MANY,

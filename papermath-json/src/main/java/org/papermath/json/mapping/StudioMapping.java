@@ -51,12 +51,12 @@ public final class StudioMapping {
     private StudioMapping() {}
 
     public static ReadResult<Studio> read(ObjectReader in) {
-        return read(in, new Names("dryer"));
+        return read(in, new Names("dryer"), new Names("studio"));
     }
 
-    /** Reads a studio, and the names of its dryers for whoever refers to them. */
-    public static ReadResult<Studio> read(ObjectReader in, Names dryerNames) {
-        ReadResult<String> name = CommonMembers.name(in);
+    /** Reads a studio, and the names of its dryers and its own for whoever refers to them. */
+    static ReadResult<Studio> read(ObjectReader in, Names dryerNames, Names studioNames) {
+        ReadResult<String> name = studioNames.add(CommonMembers.name(in));
         ReadResult<Beater> beater = in.optional("beater").object(EquipmentMapping::beater);
         ReadResult<Vat> vat = in.optional("vat").object(EquipmentMapping::vat);
         Names mouldNames = new Names("mould");
@@ -158,7 +158,7 @@ public final class StudioMapping {
     }
 
     private static ReadResult<List<InHand>> onHand(ValueReader at) {
-        Names names = new Names("fibre on hand");
+        Names names = Names.ofOthers("fibre on hand");
         return list(at, in -> {
             ReadResult<Fibre> fibre = FibreMapping.read(in.required("fibre"));
             names.add(fibre.map(Fibre::id));
@@ -169,7 +169,7 @@ public final class StudioMapping {
     }
 
     private static ReadResult<List<StuffOnHand>> stuffOnHand(ValueReader at) {
-        Names names = new Names("stuff on hand");
+        Names names = Names.ofOthers("stuff on hand");
         return list(at, in -> {
             ReadResult<String> recipe = in.required("recipe").text();
             names.add(recipe);

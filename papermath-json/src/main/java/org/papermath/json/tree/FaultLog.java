@@ -76,6 +76,13 @@ public final class FaultLog {
         }
     }
 
+    /** Takes back a fault that only follows from another one; that one has to be here. */
+    public void withdraw(Fault fault) {
+        if (!full) {
+            faults.remove(fault);
+        }
+    }
+
     void note(Fault note) {
         notes.add(note);
     }
@@ -123,10 +130,12 @@ public final class FaultLog {
         return new DocumentException(sorted);
     }
 
-    static Fault of(String document, JsonValue at, PapermathException refusal, Collection<String> codes) {
+    static Fault of(String document, JsonValue at, PapermathException refusal, Collection<String> codes, String more) {
         Map<String, Object> arguments = refusal.arguments();
         Object found = arguments.containsKey("found") ? arguments.get("found") : arguments.get("given");
-        String shown = found == null ? at.found() : JsonValue.shown(String.valueOf(found));
+        // Of a list or an object it says nothing that it is one.
+        boolean plain = at.type() != JsonValue.Type.OBJECT && at.type() != JsonValue.Type.LIST;
+        String shown = found != null ? JsonValue.shown(String.valueOf(found)) : plain ? at.found() : "";
         List<String> accepted = new ArrayList<>();
         if (arguments.getOrDefault("accepted", arguments.get("near")) instanceof Collection<?> several) {
             several.forEach(one -> accepted.add(String.valueOf(one)));
@@ -150,6 +159,6 @@ public final class FaultLog {
                 nearest,
                 candidates,
                 new LinkedHashMap<>(arguments),
-                String.valueOf(refusal.getMessage()));
+                refusal.getMessage() + more);
     }
 }

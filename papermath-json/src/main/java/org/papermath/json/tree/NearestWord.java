@@ -1,13 +1,78 @@
 package org.papermath.json.tree;
 
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** The accepted word that looks most like what was found, and lists of the accepted ones. */
 public final class NearestWord {
     private static final int LONGEST = 64;
     private static final int MOST_LISTED = 20;
+    private static final int BEGINNING = 3;
+
+    /**
+     * What members are called otherwise: each line a word of the trade or of everyday, and the members it may mean, of which
+     * the first that is known in an object is meant there. Common practice.
+     */
+    private static final Map<String, List<String>> ALSO_CALLED = also("""
+            thickness: caliper
+            gauge: caliper
+            gsm: grammage
+            weight: grammage, mass, stock, read
+            basisweight: grammage
+            substance: grammage
+            qty: count
+            quantity: count, dose
+            number: count
+            copies: count
+            pieces: count
+            format: size
+            dimensions: size, sides, opening, platen
+            opening: size
+            size: opening, platen, sides, volume, trough
+            shape: outline
+            capacity: volume, trough
+            litres: volume, trough
+            liters: volume, trough
+            deckle: opening
+            paper: recipe
+            pulp: recipe, furnish
+            fibres: furnish
+            fibers: furnish
+            fiber: fibre
+            percent: share, dose
+            percentage: share, dose
+            proportion: share
+            amount: count, dose
+            deadline: due
+            date: due
+            type: kind, style, purpose, what
+            title: name
+            extra: spare
+            extras: spare
+            overs: spare
+            rh: humidity
+            envelope: envelopeFor
+            allowance: clearance
+            play: clearance
+            country: mailedIn
+            steps: scaleStep
+            ram: jack
+            load: ratedLoad
+            """);
+
+    private static Map<String, List<String>> also(String lines) {
+        Map<String, List<String>> all = new HashMap<>();
+        for (String line : lines.strip().split("\n", -1)) {
+            int colon = line.indexOf(": ");
+            all.put(line.substring(0, colon), List.of(line.substring(colon + 2).split(", ", -1)));
+        }
+        return all;
+    }
 
     private NearestWord() {}
 
@@ -29,7 +94,46 @@ public final class NearestWord {
                 best = word;
             }
         }
-        return best;
+        return best.isEmpty() ? byBeginning(wanted, accepted) : best;
+    }
+
+    /** Returns the nearest of the members of an object: also one that is called otherwise in the trade. */
+    static String ofMembers(String found, Collection<String> members) {
+        for (String meant : ALSO_CALLED.getOrDefault(plain(found), List.of())) {
+            if (members.contains(meant)) {
+                return meant;
+            }
+        }
+        return of(found, members);
+    }
+
+    /** The one word that begins with what was found, or that it begins with. */
+    private static String byBeginning(String wanted, Collection<String> accepted) {
+        String only = "";
+        for (String word : accepted) {
+            String known = plain(word);
+            boolean begins = Math.min(wanted.length(), known.length()) >= BEGINNING
+                    && (known.startsWith(wanted) || wanted.startsWith(known));
+            if (begins && !only.isEmpty()) {
+                return "";
+            }
+            only = begins ? word : only;
+        }
+        return only;
+    }
+
+    /** Lists the words that begin as a name with parts does, up to its first point, the nearest first. */
+    public static List<String> ofOneFamily(String found, Collection<String> words) {
+        int point = found.indexOf('.');
+        if (point < 1 || found.length() > LONGEST) {
+            return List.of();
+        }
+        String family = found.substring(0, point + 1).toLowerCase(Locale.ROOT);
+        String wanted = plain(found);
+        return words.stream()
+                .filter(word -> word.length() <= LONGEST && word.startsWith(family))
+                .sorted(Comparator.comparingInt(word -> distance(wanted, plain(word))))
+                .toList();
     }
 
     /** Lists words, but not so many that nobody reads them. */

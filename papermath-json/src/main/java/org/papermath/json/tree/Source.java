@@ -54,12 +54,29 @@ public final class Source {
         return session.isFull() ? "" : NearestWord.of(found, accepted);
     }
 
-    public void refuse(JsonValue at, PapermathException refusal, Collection<String> codes) {
-        session.mark(at);
-        session.add(FaultLog.of(name, at, refusal, codes));
+    /** Returns the nearest of the members of an object, under another name of the trade too. */
+    public String nearestMember(String found, Collection<String> members) {
+        return session.isFull() ? "" : NearestWord.ofMembers(found, members);
     }
 
-    public void fault(
+    public void refuse(JsonValue at, PapermathException refusal, Collection<String> codes) {
+        refuse(at, refusal, codes, "");
+    }
+
+    /** Reports a refusal with something behind its sentence that only the document knows. */
+    public void refuse(JsonValue at, PapermathException refusal, Collection<String> codes, String more) {
+        session.mark(at);
+        session.add(FaultLog.of(name, at, refusal, codes, more));
+    }
+
+    /** Says where a value stands that a fault is about too. */
+    public String place(JsonValue at) {
+        return at.pointer() + " (" + (name.isEmpty() ? "" : name + ", ") + "line " + at.line() + ", column "
+                + at.column() + ")";
+    }
+
+    /** Reports a fault at a value, and returns it. */
+    public Fault fault(
             JsonValue at,
             String code,
             String found,
@@ -68,7 +85,7 @@ public final class Source {
             String text,
             Object... namesAndValues) {
         session.mark(at);
-        fault(at.pointer(), at.line(), at.column(), code, found, accepted, nearest, text, namesAndValues);
+        return fault(at.pointer(), at.line(), at.column(), code, found, accepted, nearest, text, namesAndValues);
     }
 
     void renamed(JsonValue at, Renamed member) {
@@ -106,7 +123,7 @@ public final class Source {
                 namesAndValues);
     }
 
-    public void fault(
+    public Fault fault(
             String pointer,
             int line,
             int column,
@@ -129,7 +146,9 @@ public final class Source {
         for (int i = 0; i < namesAndValues.length; i += 2) {
             arguments.put(String.valueOf(namesAndValues[i]), namesAndValues[i + 1]);
         }
-        session.add(new Fault(
-                name, pointer, line, column, code, found, List.copyOf(accepted), nearest, List.of(), arguments, text));
+        Fault fault = new Fault(
+                name, pointer, line, column, code, found, List.copyOf(accepted), nearest, List.of(), arguments, text);
+        session.add(fault);
+        return fault;
     }
 }
