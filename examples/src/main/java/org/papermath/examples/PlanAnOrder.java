@@ -150,6 +150,8 @@ public final class PlanAnOrder {
             text = task.folder().isEmpty()
                     ? text(task.form(), plan, now == null ? Instant.EPOCH : now)
                     : drawings.stream().map(one -> one + "\n").collect(Collectors.joining());
+            MakingPlan plan = path.isEmpty() ? planned(sample()) : PapermathDocuments.planOrder(Path.of(path));
+            text = text(task.form(), plan, now == null ? Instant.EPOCH : now);
             if (now != null) {
                 warn(plan, now.atZone(ZoneId.systemDefault()).toLocalDate(), err);
             }
@@ -161,6 +163,7 @@ public final class PlanAnOrder {
             return BAD_INPUT;
         } catch (IOException | InvalidPathException e) {
             err.println(path.isEmpty() ? "The sample cannot be read: " + e.getMessage() : path + ": " + unopened(path));
+            err.println(path.isEmpty() ? "The sample cannot be read: " + e.getMessage() : path + ": " + why(path, e));
             return BAD_INPUT;
         }
         if (task.saveIn().isEmpty()) {
@@ -215,6 +218,25 @@ public final class PlanAnOrder {
                     name + ": the sample cannot be saved there. Is the folder open to you, and the name a good one?");
             return BAD_INPUT;
         }
+    private static MakingPlan planned(Document<OrderDocument> read) {
+        return MakingPlan.of(read.value().order(), read.value().studio());
+    }
+
+    /** Says why a file cannot be opened. */
+    private static String why(String path, Exception e) {
+        if (e instanceof InvalidPathException) {
+            return "this can be no path of a file. Check its characters.";
+        }
+        Path file = Path.of(path);
+        if (Files.isDirectory(file)) {
+            return "this is a folder. Give the order in it, such as " + file.resolve("order.json") + ".";
+        }
+        if (Files.notExists(file)) {
+            return "there is no such file. Check the name; it is looked for as " + file.toAbsolutePath() + ".";
+        }
+        return Files.isReadable(file)
+                ? "this file cannot be opened."
+                : "this file may not be read by you. Change its permissions, or ask whoever owns it.";
     }
 
     private static String text(Form form, MakingPlan plan, Instant now) {
@@ -259,8 +281,13 @@ public final class PlanAnOrder {
 
     private static void warn(MakingPlan plan, LocalDate today, PrintStream err) {
         if (plan.order().due().isPresent()) {
+            LocalDate due = plan.order().due().get();
             String verdict = plan.schedule().verdict(today);
-            if (!verdict.startsWith("can be done")) {
+            if (due.isBefore(today)) {
+                err.println("The order is due on " + due + ", which is past: today is " + today + ". Correct \"due\".");
+            } else if (verdict.startsWith("not known")) {
+                err.println("Whether the order can be done by " + due + " is " + verdict);
+            } else if (!verdict.startsWith("can be done")) {
                 err.println("The order " + verdict + ".");
             }
         }
@@ -353,7 +380,9 @@ public final class PlanAnOrder {
         err.println(document + ":" + fault.line() + ":" + fault.column() + ": " + fault.text());
         line(err, "at", fault.pointer(), "");
         line(err, "found", fault.found(), fault.text());
-        if (!fault.accepted().stream().allMatch(fault.text()::contains)) {
+        // What is nearest, or a list in the sentence, says more than the beginning of a long one.
+        boolean said = !fault.nearest().isEmpty() || fault.accepted().stream().anyMatch(fault.text()::contains);
+        if (!said) {
             line(err, "accepted", listed(fault.accepted()), "");
         }
         line(err, "nearest", fault.nearest(), fault.text());

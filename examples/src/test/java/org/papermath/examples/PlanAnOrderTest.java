@@ -192,6 +192,20 @@ class PlanAnOrderTest {
         assertThat(printed()).isEmpty();
         try (var left = Files.list(folder)) {
             assertThat(left).containsExactly(file);
+        assertThat(complained())
+                .containsPattern(
+                        "^\\S*thick\\.json:\\d+:\\d+: recipe tide grey: the vat at 2 % is to be charged from stock at 1 %")
+                .contains("at: /recipes/0/vatConsistency", "See also /recipes/0/stockConsistency (thick.json, line ");
+        String[][] unopened = {
+            {folder.resolve("none.json").toString(), "there is no such file."},
+            {folder.resolve("none").resolve("order.json").toString(), "there is no such file."},
+            {folder.toString(), "this is a folder. Give the order in it, such as "},
+            {folder + "/a\0b.json", "this can be no path of a file."}
+        };
+        for (String[] one : unopened) {
+            err.reset();
+            assertThat(run(one[0])).as(one[0]).isEqualTo(PlanAnOrder.BAD_INPUT);
+            assertThat(complained()).startsWith(one[0] + ": " + one[1]);
         }
     }
 
@@ -322,6 +336,20 @@ class PlanAnOrderTest {
         assertThat(PlanAnOrder.run(List.of(), stream(out), stream(err), late)).isZero();
         assertThat(err.toString(StandardCharsets.UTF_8))
                 .startsWith("The order cannot be done by 2027-01-22: begun on 2027-01-18 it is done on 2027-02");
+    }
+
+    @Test
+    void aDateThatIsPastIsSaid(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("late.json"),
+                PapermathDocuments.writeOrder(PlanAnOrder.sample().inlined()).replace("2027-01-22", "2020-01-01"));
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        java.time.Instant now = java.time.Instant.parse("2026-11-28T12:00:00Z");
+        assertThat(PlanAnOrder.run(List.of(file.toString()), stream(out), stream(err), now))
+                .isZero();
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .startsWith("The order is due on 2020-01-01, which is past: today is 2026-11-28. Correct \"due\".");
     }
 
     private static PrintStream stream(ByteArrayOutputStream to) {
