@@ -247,7 +247,14 @@ public final class Kinds {
     @SuppressWarnings("unchecked")
     private static <Q extends Quantity<Q>> Kind<Q> kind(
             String name, Class<Q> type, String siCode, double low, boolean lowOpen, double high, String... codes) {
-        Kind<Q> kind = new Kind<>(name, type, (Unit<Q>) known(siCode).unit(), low, lowOpen, high, symbols(codes));
+        Kind<Q> kind = new Kind<>(
+                name,
+                type,
+                (Unit<Q>) known(siCode).unit(),
+                low,
+                lowOpen,
+                high,
+                PerCentBasis.said(name, symbols(codes)));
         ALL.add(kind);
         return kind;
     }

@@ -110,6 +110,13 @@ final class UnitWords {
         return word.length() > 2 && word.endsWith("s") ? word.substring(0, word.length() - 1) : word;
     }
 
+    /** A name without the hyphen it hangs on to its number by: a 12-inch side, a 20-ton jack. */
+    static String withoutHyphen(String name) {
+        return name.length() > 1 && name.charAt(0) == '-' && Character.isLetter(name.charAt(1))
+                ? name.substring(1)
+                : name;
+    }
+
     private static String spaced(String name) {
         return name.strip()
                 .toLowerCase(Locale.ROOT)
@@ -128,7 +135,8 @@ final class UnitWords {
     }
 
     /** What a name stands for where a kind is wanted; null if nothing. */
-    static @Nullable Meant meant(Kind<?> kind, String name) {
+    static @Nullable Meant meant(Kind<?> kind, String written) {
+        String name = withoutHyphen(written);
         Units.Symbol exact = kind.symbolOfText(name);
         if (exact != null) {
             return new Meant(exact, 1);

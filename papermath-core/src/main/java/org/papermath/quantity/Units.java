@@ -42,8 +42,8 @@ import tech.units.indriya.unit.UnitDimension;
  * {@code tonf_us}, {@code floz_us}). The decimal sign is always a point. A plain "ton", "pint" or "ream" is not in the
  * table: it has more than one meaning.
  *
- * <p>{@link #read} takes this form only, which documents have. {@link Kind#read} takes what people write besides: words,
- * fractions, feet and inches.
+ * <p>{@link #read} takes this form, which documents have, with the usual words for the codes too, in singular and plural
+ * ({@code 4 hours}). {@link Kind#read} takes what people write besides: fractions, feet and inches, other names.
  *
  * @source UCUM 2.1 for the codes of SI units; inch 25.4 mm and pound 0.45359237 kg by the 1959 agreement; US gallon 231
  *     cubic inches, imperial gallon 4.54609 L; hundredweight 100 lb (US) and 112 lb (imperial), recalled, not looked up;
@@ -123,15 +123,27 @@ public final class Units {
         double gallonUs = 231 * inch * inch * inch;
         double gallonUk = 4.54609e-3;
 
-        base("m", "m", METRE);
-        scaled("km", "km", METRE, 1000);
-        scaled("cm", "cm", METRE, 0.01);
-        scaled("mm", "mm", METRE, 0.001);
-        scaled("um", "µm", METRE, 1e-6, "µm", "μm");
+        base("m", "m", METRE, "metre", "metres", "meter", "meters");
+        scaled("km", "km", METRE, 1000, "kilometre", "kilometres", "kilometer", "kilometers");
+        scaled("cm", "cm", METRE, 0.01, "centimetre", "centimetres", "centimeter", "centimeters");
+        scaled("mm", "mm", METRE, 0.001, "millimetre", "millimetres", "millimeter", "millimeters");
+        scaled(
+                "um",
+                "µm",
+                METRE,
+                1e-6,
+                "µm",
+                "μm",
+                "micron",
+                "microns",
+                "micrometre",
+                "micrometres",
+                "micrometer",
+                "micrometers");
         scaled("in", "in", METRE, inch, "inch", "inches");
-        scaled("ft", "ft", METRE, 12 * inch);
-        scaled("yd", "yd", METRE, 36 * inch);
-        scaled("mil", "mil", METRE, inch / 1000);
+        scaled("ft", "ft", METRE, 12 * inch, "foot", "feet");
+        scaled("yd", "yd", METRE, 36 * inch, "yard", "yards");
+        scaled("mil", "mil", METRE, inch / 1000, "mils", "thou");
         scaled("pt_paper", "pt (paper, 0.001 in)", METRE, inch / 1000);
         scaled("pt_type", "pt (type, 1/72 in)", METRE, inch / 72);
         scaled("shaku", "shaku", METRE, 10.0 / 33);
@@ -141,8 +153,8 @@ public final class Units {
         scaled("in2", "in²", squareMetre, inch * inch, "in²");
         scaled("ft2", "ft²", squareMetre, 144 * inch * inch, "ft²");
         base("m3", "m³", cubicMetre, "m³");
-        scaled("L", "L", cubicMetre, 1e-3, "l");
-        scaled("mL", "mL", cubicMetre, 1e-6, "ml");
+        scaled("L", "L", cubicMetre, 1e-3, "l", "litre", "litres", "liter", "liters");
+        scaled("mL", "mL", cubicMetre, 1e-6, "ml", "millilitre", "millilitres", "milliliter", "milliliters");
         scaled("cm3", "cm³", cubicMetre, 1e-6, "cm³");
         scaled("gal_us", "US gal", cubicMetre, gallonUs);
         scaled("qt_us", "US qt", cubicMetre, gallonUs / 4);
@@ -155,21 +167,21 @@ public final class Units {
         scaled("qt_uk", "UK qt", cubicMetre, gallonUk / 4);
         scaled("pt_uk", "UK pint", cubicMetre, gallonUk / 8);
         scaled("floz_uk", "UK fl oz", cubicMetre, gallonUk / 160);
-        base("kg", "kg", KILOGRAM);
-        scaled("g", "g", KILOGRAM, 1e-3);
-        scaled("mg", "mg", KILOGRAM, 1e-6);
-        scaled("t", "t", KILOGRAM, 1000);
-        scaled("lb", "lb", KILOGRAM, pound);
-        scaled("oz", "oz", KILOGRAM, pound / 16);
+        base("kg", "kg", KILOGRAM, "kilogram", "kilograms", "kilogramme", "kilogrammes", "kilo", "kilos");
+        scaled("g", "g", KILOGRAM, 1e-3, "gram", "grams", "gramme", "grammes");
+        scaled("mg", "mg", KILOGRAM, 1e-6, "milligram", "milligrams");
+        scaled("t", "t", KILOGRAM, 1000, "tonne", "tonnes");
+        scaled("lb", "lb", KILOGRAM, pound, "lbs", "pound", "pounds");
+        scaled("oz", "oz", KILOGRAM, pound / 16, "ounce", "ounces");
         scaled("cwt_us", "US cwt", KILOGRAM, 100 * pound);
         scaled("cwt_uk", "UK cwt", KILOGRAM, 112 * pound);
         scaled("momme", "momme", KILOGRAM, 3.75e-3);
-        base("s", "s", SECOND);
-        scaled("min", "min", SECOND, 60);
-        scaled("h", "h", SECOND, 3600);
-        scaled("d", "d", SECOND, 86400);
+        base("s", "s", SECOND, "sec", "second", "seconds");
+        scaled("min", "min", SECOND, 60, "mins", "minute", "minutes");
+        scaled("h", "h", SECOND, 3600, "hr", "hrs", "hour", "hours");
+        scaled("d", "d", SECOND, 86400, "day", "days");
         base("K", "K", KELVIN);
-        shifted("Cel", "°C", CELSIUS, 1, 273.15, "°C", "℃");
+        shifted("Cel", "°C", CELSIUS, 1, 273.15, "°C", "℃", "C", "degC", "celsius", "Celsius");
         shifted(
                 "degF",
                 "°F",
@@ -177,9 +189,12 @@ public final class Units {
                         "°F", KELVIN, KELVIN, MultiplyConverter.ofRational(5, 9).concatenate(new AddConverter(459.67))),
                 5.0 / 9,
                 459.67 * 5 / 9,
-                "°F");
-        base("N", "N", newton);
-        scaled("kN", "kN", newton, 1000);
+                "°F",
+                "F",
+                "fahrenheit",
+                "Fahrenheit");
+        base("N", "N", newton, "newton", "newtons");
+        scaled("kN", "kN", newton, 1000, "kilonewton", "kilonewtons");
         scaled("kgf", "kgf", newton, gravity);
         scaled("lbf", "lbf", newton, pound * gravity);
         scaled("tonf_us", "short ton-force", newton, 2000 * pound * gravity);
@@ -192,8 +207,8 @@ public final class Units {
         scaled("bar", "bar", pascal, 1e5);
         scaled("psi", "psi", pascal, pound * gravity / (inch * inch));
         scaled("inHg", "inHg", pascal, 3386.389);
-        base("W", "W", tech.units.indriya.unit.Units.WATT);
-        scaled("kW", "kW", tech.units.indriya.unit.Units.WATT, 1000);
+        base("W", "W", tech.units.indriya.unit.Units.WATT, "watt", "watts");
+        scaled("kW", "kW", tech.units.indriya.unit.Units.WATT, 1000, "kilowatt", "kilowatts");
         scaled("hp", "hp", tech.units.indriya.unit.Units.WATT, 550 * 12 * inch * pound * gravity);
         base("m/s", "m/s", METRE.divide(SECOND));
         scaled("ft/min", "ft/min", METRE.divide(SECOND), 12 * inch / 60);
@@ -205,8 +220,8 @@ public final class Units {
         Unit<?> flow = cubicMetre.divide(SECOND);
         base("m3/s", "m³/s", flow);
         scaled("m3/h", "m³/h", flow, 1.0 / 3600, "m³/h");
-        scaled("L/min", "L/min", flow, 1e-3 / 60);
-        scaled("ft3/min", "ft³/min", flow, 1728 * inch * inch * inch / 60, "ft³/min");
+        scaled("L/min", "L/min", flow, 1e-3 / 60, "lpm");
+        scaled("ft3/min", "ft³/min", flow, 1728 * inch * inch * inch / 60, "ft³/min", "cfm", "CFM");
         Unit<?> arealMass = KILOGRAM.divide(squareMetre);
         base("kg/m2", "kg/m²", arealMass, "kg/m²");
         scaled("g/m2", "g/m²", arealMass, 1e-3, "g/m²", "gsm");
@@ -219,7 +234,7 @@ public final class Units {
         base("m3/kg", "m³/kg", bulk, "m³/kg");
         scaled("cm3/g", "cm³/g", bulk, 1e-3, "cm³/g");
         base("1", "", AbstractUnit.ONE);
-        scaled("%", "%", AbstractUnit.ONE, 0.01);
+        scaled("%", "%", AbstractUnit.ONE, 0.01, "percent", "per cent");
         scaled("g/kg", "g/kg", AbstractUnit.ONE, 1e-3);
         scaled("kg/kg", "kg/kg", AbstractUnit.ONE, 1);
         scaled("g/g", "g/g", AbstractUnit.ONE, 1);
@@ -369,8 +384,8 @@ public final class Units {
     }
 
     /**
-     * Reads an amount as documents write it: a number with a decimal point, a space, a unit code of the kind; for a plain
-     * number kind the code may be left out. {@link Kind#read} reads more.
+     * Reads an amount as documents write it: a number with a decimal point, a space, a unit code of the kind or one of its
+     * {@linkplain Kind#spellings() spellings}; for a plain number kind the code may be left out. {@link Kind#read} reads more.
      *
      * @param <Q> the quantity type
      * @param kind the kind wanted
@@ -398,7 +413,12 @@ public final class Units {
     private static Refused withTheForm(Kind<?> kind, String whole, Refused refused) {
         Amount<?> meant;
         try {
-            meant = WrittenAmount.read(kind, whole);
+            meant = PerCentBasis.read(kind, whole);
+        } catch (Refused ofSomethingElse) {
+            return ofSomethingElse;
+        }
+        try {
+            meant = meant == null ? WrittenAmount.read(kind, whole) : meant;
         } catch (PapermathException notThatEither) {
             return refused;
         }
@@ -553,7 +573,7 @@ public final class Units {
 
     static PapermathException unknown(Kind<?> kind, String code) {
         String plain = code.strip();
-        PapermathException question = DoubtfulUnit.question(kind, plain);
+        PapermathException question = DoubtfulUnit.question(kind, UnitWords.withoutHyphen(plain));
         if (question != null) {
             return question;
         }

@@ -43,6 +43,10 @@ final class WrittenAmount {
 
     /** The amount a text means; null if it is none of those this class knows. */
     static <Q extends Quantity<Q>> @Nullable Amount<Q> read(Kind<Q> kind, String text) {
+        Amount<Q> perCent = PerCentBasis.read(kind, text);
+        if (perCent != null) {
+            return perCent;
+        }
         String whole = tidy(text);
         refuseTwo(kind, text.strip(), whole);
         Matcher comma = COMMA.matcher(whole);

@@ -112,29 +112,69 @@ class UnitsTest {
 
     @Test
     void anUnknownUnitIsRefusedWithAHint() {
-        Refused refused = refused(() -> Units.read(Kinds.MASS, "260 grams"));
+        Refused refused = refused(() -> Units.read(Kinds.MASS, "260 Grams"));
         assertThat(refused.code()).isEqualTo("unit.unknown");
         assertThat(refused.arguments())
                 .containsExactly(
                         entry("quantity", "mass"),
-                        entry("found", "grams"),
+                        entry("found", "Grams"),
                         entry("accepted", "g, kg, mg, t, lb, oz, momme, cwt_us, cwt_uk"));
         assertThat(refused)
-                .hasMessage("mass: \"grams\" is not a unit of mass. Did you mean \"g\"?"
+                .hasMessage("mass: \"Grams\" is not a unit of mass. Did you mean \"g\"?"
                         + " Accepted units: g, kg, mg, t, lb, oz, momme, cwt_us, cwt_uk."
-                        + " For \"260 grams\" write \"260 g\".");
+                        + " For \"260 Grams\" write \"260 g\".");
     }
 
     @ParameterizedTest
-    @CsvSource({"lbs, lb", "Ounces, oz", "KG, kg", "kilos, kg", "tonnes, t", "Mg, mg"})
+    @CsvSource({"LBS, lb", "Ounces, oz", "KG, kg", "Kilos, kg", "Tonnes, t", "Mg, mg"})
     void massesAreHintedAt(String written, String meant) {
         assertThat(refused(() -> Kinds.MASS.unit(written)).getMessage()).contains("Did you mean \"" + meant + "\"?");
     }
 
     @ParameterizedTest
-    @CsvSource({"millimetres, mm", "Millimeter, mm", "metres, m", "feet, ft", "MM, mm", "microns, um"})
+    @CsvSource({"Millimetres, mm", "Millimeter, mm", "Metres, m", "Feet, ft", "MM, mm", "Microns, um"})
     void lengthsAreHintedAt(String written, String meant) {
         assertThat(refused(() -> Kinds.LENGTH.unit(written)).getMessage()).contains("Did you mean \"" + meant + "\"?");
+    }
+
+    /** Words for units are read in documents too, in singular and plural. */
+    @ParameterizedTest
+    @CsvSource({
+        "TIME, 4 hours, 4 h",
+        "TIME, 1 hour, 1 h",
+        "TIME, 90 minutes, 90 min",
+        "TIME, 2 days, 2 d",
+        "MASS, 1 pound, 1 lb",
+        "MASS, 3 pounds, 3 lb",
+        "MASS, 5 lbs, 5 lb",
+        "MASS, 8 ounces, 8 oz",
+        "MASS, 12 grams, 12 g",
+        "MASS, 2 kilos, 2 kg",
+        "VOLUME, 40 litres, 40 L",
+        "VOLUME, 40 liters, 40 L",
+        "LENGTH, 5.5 inches, 5.5 in",
+        "LENGTH, 2 feet, 2 ft",
+        "LENGTH, 12 mils, 12 mil",
+        "VOLUME_FLOW, 200 cfm, 200 ft3/min",
+        "TEMPERATURE, 64 F, 64 degF",
+        "TEMPERATURE, 18 C, 18 Cel",
+        "SHARE, 60 per cent, 60 %",
+        "SHARE, 60 percent, 60 %"
+    })
+    void wordsAreReadAsTheUnitsTheyMean(String kind, String written, String meant) throws ReflectiveOperationException {
+        Kind<?> of = (Kind<?>) Kinds.class.getField(kind).get(null);
+        assertThat(Units.print(Units.read(of, written))).isEqualTo(meant);
+        assertThat(Units.print(of.read(written))).isEqualTo(meant);
+    }
+
+    @Test
+    void aHyphenBehindTheNumberIsNoPartOfTheUnit() {
+        assertThatThrownBy(() -> Units.read(Kinds.FORCE, "20-ton"))
+                .isInstanceOf(Unclear.class)
+                .hasMessageContaining("\"ton\" is three different units. It may mean: tonf_us");
+        assertThat(refused(() -> Units.read(Kinds.LENGTH, "12-inch")).getMessage())
+                .startsWith("length: \"-inch\" is not a unit of length. Did you mean \"in\"?")
+                .endsWith("For \"12-inch\" write \"12 in\".");
     }
 
     @Test

@@ -304,7 +304,7 @@ class RoundTripTest {
                   "name": "",
                   "due": "2027-02-30",
                   "recipes": [
-                    {"name": "plain", "furnish": [{"fibre": "abacca", "share": "100 %"}], "beating": "3 hours"},
+                    {"name": "plain", "furnish": [{"fibre": "abacca", "share": "100 %"}], "beating": "3 moons"},
                     {"name": "mixed", "furnish": [{"fibre": "abaca", "share": "70 %"},
                                                   {"fibre": "kozo", "share": "20 %"}]}
                   ],
