@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
+import org.papermath.equation.Additives;
 import org.papermath.equation.Beating;
 import org.papermath.equation.BeatingLaw;
 import org.papermath.equation.Cooking;
@@ -927,6 +928,11 @@ public final class PreparingStock {
             }
         }
         return new Kept(retention, stays, load, particleLoad, dissolvedAid);
+    }
+
+    /** What stays of an additive, over the fibre of the sheet. */
+    public double load(int additive, Values v) {
+        return Additives.load(additives[additive].dose, v.of(additives[additive].retention), retention(v));
     }
 
     // ------------------------------------------------------------------------------------------------ what to do

@@ -52,6 +52,29 @@ public final class StockNotices {
     }
 
     /**
+     * Warns of a sheet with so much of an additive that it is weak.
+     *
+     * @param load the additive over the fibre of the sheet
+     * @param limit above which it is doubted
+     * @return the warning, if it is above
+     */
+    public static Optional<Notice> heavyLoad(double load, double limit) {
+        if (load <= limit) {
+            return Optional.empty();
+        }
+        String carried = Kinds.NUMBER.ofSi(load, "%").toString();
+        String most = Kinds.NUMBER.ofSi(limit, "%").toString();
+        return Optional.of(Notice.warning(
+                "additive.heavy-load",
+                "The sheet carries " + carried + " of its fibre in additive; above " + most
+                        + " it is weak and dusts. Give less, or try one sheet first.",
+                "load",
+                carried,
+                "limit",
+                most));
+    }
+
+    /**
      * Notes that a blend has no value of its own.
      *
      * @param furnish the blend

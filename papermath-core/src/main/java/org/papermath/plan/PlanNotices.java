@@ -390,6 +390,7 @@ final class PlanNotices {
                     "high",
                     limit("cook.dose-high"));
         }
+        loads(batch, recipe, name);
         if (studio.beater().isPresent()) {
             StockNotices.thick(
                             Kinds.CONSISTENCY.ofSi(batch.beaterConsistency(), "%"),
@@ -470,6 +471,17 @@ final class PlanNotices {
     }
 
     /** What is lifted and poured, and what the steps of the tools do to it. */
+    /** Warns of pigment and filler that leave a sheet weak. */
+    private void loads(PreparingStock batch, Recipe recipe, String name) {
+        for (int a = 0; a < recipe.additives().size(); a++) {
+            double load = batch.load(a, engine.likely());
+            Scope purpose =
+                    Scope.of(recipe.additives().get(a).additive().purpose().subject());
+            StockNotices.heavyLoad(load, asked.si("additive.load-warning", purpose))
+                    .ifPresent(one -> add(one.about("batch", name)));
+        }
+    }
+
     private void vat(int p, PiecePlan read, String of) {
         FillingVat.Setting set = settings.vat(p);
         String name = read.name();

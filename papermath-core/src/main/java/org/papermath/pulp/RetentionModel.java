@@ -13,13 +13,13 @@ import org.papermath.equation.VatBalance;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
-import org.papermath.evidence.Notice;
 import org.papermath.evidence.Reading;
 import org.papermath.evidence.Scope;
 import org.papermath.evidence.Source;
 import org.papermath.evidence.WithNotices;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Furnish;
+import org.papermath.notice.StockNotices;
 import org.papermath.numeric.Normal;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Consistency;
@@ -171,18 +171,9 @@ public final class RetentionModel {
         Amount<Dose> amount = Kinds.DOSE.ofSi(load, "%");
         double limit = assumptions.si(
                 "additive.load-warning", Scope.of(dose.additive().purpose().subject()));
-        return load > limit ? WithNotices.of(amount, heavy(amount, limit)) : WithNotices.of(amount);
-    }
-
-    private static Notice heavy(Amount<Dose> load, double limit) {
-        return Notice.warning(
-                "additive.heavy-load",
-                "The sheet carries " + load + " of its fibre in additive; above " + Kinds.DOSE.ofSi(limit, "%")
-                        + " it is weak and dusts. Give less, or try one sheet first.",
-                "load",
-                load.toString(),
-                "limit",
-                Kinds.DOSE.ofSi(limit, "%").toString());
+        return StockNotices.heavyLoad(load, limit)
+                .map(notice -> WithNotices.of(amount, notice))
+                .orElseGet(() -> WithNotices.of(amount));
     }
 
     /**
