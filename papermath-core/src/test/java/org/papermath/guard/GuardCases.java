@@ -75,6 +75,9 @@ import org.papermath.vat.Vat;
  * of a builder refuses few of them.
  */
 final class GuardCases {
+    /** A fibre nobody has measured, and like none that somebody has. */
+    private static final Fibre IRIS = Fibre.of("iris", "iris leaf", Fibre.SourceClass.LEAF);
+
     private static final int SEEDS = 400;
 
     /** The greatest dose of each purpose in the cases, %. */
@@ -866,6 +869,21 @@ final class GuardCases {
                 "no-such-dryer",
                 () -> MakingPlan.of(
                         order(Furnish.of(Fibres.ABACA), cards().dryer("oven").build()), full().build()));
+        cases.put(
+                "nothing-known-of-the-fibre",
+                () -> MakingPlan.of(
+                        order(Furnish.of(IRIS).bought(IRIS, Form.HALF_STUFF), cards().build()), full().build()));
+        cases.put(
+                "nearly-half-pigment",
+                () -> MakingPlan.of(
+                        Order.of("order")
+                                .recipe(Recipe.of("recipe", Furnish.of(Fibres.COTTON_RAG))
+                                        .additive(Additive.of("ochre", Additive.Purpose.PIGMENT), Dose.percent(45))
+                                        .additive(Additive.of("aid", Additive.Purpose.RETENTION_AID), Dose.percent(0.1))
+                                        .build())
+                                .piece(cards().build())
+                                .build(),
+                        full().build()));
         cases.put(
                 "thick-of-no-density",
                 () -> MakingPlan.of(

@@ -148,6 +148,7 @@ class SlipsTest {
             "stockConsistency": "1.6 %" | "stockConsistency": "0.4 %" | papers/reed.json/vatConsistency | recipe.vat-thicker-than-stock | Want a thinner vat, or a stock above 0.4 %. See also /stockConsistency (papers/reed.json, line
             "vatConsistency": "0.4 %"   | "vatConsistency": "1.7 %"   | papers/reed.json/vatConsistency | recipe.vat-thicker-than-stock | the vat at 1.7 % is to be charged from stock at 1.6 %
             `, "kin": ["straw", "kraft"]` | ``                         | papers/reed.json/furnish/1/fibre | cook.no-yield | In a document write "kin": ["esparto"] beside its "id".
+            "60 %", "form": "rag"       | "60 %", "form": "wet pulp"  | papers/reed.json/furnish/0/fibre | fibre.no-default | moisture as bought of cotton rag as wet pulp: no default: measure.
             """)
     void whatThePlannerRefusesIsToldAtItsPlace(String good, String slip, String place, String code, String said) {
         Fault fault = only(good, slip == null ? "" : slip);

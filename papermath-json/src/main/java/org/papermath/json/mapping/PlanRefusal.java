@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.papermath.fibre.Fibres;
 import org.papermath.json.kit.WholeDocuments;
 import org.papermath.json.tree.JsonValue;
 import org.papermath.json.tree.Owner;
@@ -84,17 +85,23 @@ final class PlanRefusal {
         return found;
     }
 
-    /** The fibre of one's own of that id, where it is written. */
+    /** The fibre of that id, where it is written: in the recipe, or in the first that has it. */
     private Optional<Owner> fibre() {
         return argument("fibre")
-                .flatMap(id -> argument("recipe")
-                        .flatMap(known.recipes()::place)
-                        .map(WholeDocuments::ownerOf)
+                .flatMap(id -> recipes()
                         .flatMap(recipe -> items(recipe, "furnish")
                                 .flatMap(part -> Stream.ofNullable(part.member("fibre")))
                                 .filter(fibre -> isCalled(fibre, id))
-                                .findFirst()
-                                .map(fibre -> new Owner(recipe.source(), fibre))));
+                                .map(fibre -> new Owner(recipe.source(), fibre)))
+                        .findFirst());
+    }
+
+    private Stream<Owner> recipes() {
+        return argument("recipe")
+                .flatMap(known.recipes()::place)
+                .map(Stream::of)
+                .orElseGet(() -> known.recipes().places().stream())
+                .map(WholeDocuments::ownerOf);
     }
 
     /** The value of the studio's own of that id. */
@@ -113,7 +120,11 @@ final class PlanRefusal {
     }
 
     private static boolean isCalled(JsonValue fibre, String id) {
-        return isText(fibre.member("id"), id);
+        return fibre.type() == JsonValue.Type.TEXT
+                ? Fibres.all().stream()
+                        .anyMatch(known ->
+                                known.id().equals(id) && (isText(fibre, known.id()) || isText(fibre, known.name())))
+                : isText(fibre.member("id"), id);
     }
 
     private static boolean isText(@Nullable JsonValue value, String text) {
