@@ -163,6 +163,10 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         figures.putAll(colour.figures());
         Map<String, String> pictures = pictures(plan);
         pictures.putAll(colour.pictures());
+        for (Picture one : JobPictures.of(sample, plan, PIECE, top.resolve(SAMPLE + "record.json"))) {
+            pictures.put(one.file(), one.svg());
+            blocks.put("picture-" + one.name(), one.html());
+        }
         return new Contents(figures, blocks, pictures);
     }
 

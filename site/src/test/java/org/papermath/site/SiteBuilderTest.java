@@ -21,8 +21,10 @@ import org.papermath.evidence.Code;
 import org.papermath.evidence.Codes;
 import org.papermath.evidence.Scope;
 import org.papermath.json.FaultCodes;
+import org.papermath.json.OrderDocument;
 import org.papermath.json.PapermathDocuments;
 import org.papermath.json.PapermathSchemas;
+import org.papermath.plan.MakingPlan;
 import org.papermath.quantity.Units;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -30,6 +32,8 @@ import tools.jackson.databind.json.JsonMapper;
 /** The pages that are written. */
 class SiteBuilderTest {
     private static final Pattern LINK = Pattern.compile("(?:href|src)=\"([^\"]+)\"");
+
+    private static final String SAMPLE = "examples/src/main/resources/org/papermath/examples/midwinter-concert/";
 
     @TempDir
     static Path out;
@@ -101,6 +105,58 @@ class SiteBuilderTest {
                         "A thin sheet shows");
         assertThat(Files.readString(out.resolve("ladder.svg")))
                 .isEqualTo(colour.pictures().get("ladder.svg"));
+    }
+
+    @Test
+    void everyPictureSaysWhatItShows() throws IOException {
+        List<String> pictures = Contents.of(top()).pictures().keySet().stream()
+                .filter(name -> name.endsWith(".svg"))
+                .toList();
+        assertThat(pictures)
+                .contains(
+                        "vat-run.svg",
+                        "fibre.svg",
+                        "wet-to-dry.svg",
+                        "drying-curve.svg",
+                        "days.svg",
+                        "bands.svg",
+                        "shrinkage.svg");
+        for (String name : pictures) {
+            String svg = Files.readString(out.resolve(name));
+            assertThat(svg).as(name).contains("<title").doesNotContain("<!DOCTYPE", "NaN");
+        }
+        for (String name : List.of("vat-run", "fibre", "wet-to-dry", "drying-curve", "bands", "shrinkage")) {
+            String svg = Files.readString(out.resolve(name + ".svg"));
+            assertThat(svg).as(name).contains("role=\"img\"", "<title>", "<desc>", "viewBox=\"0 0 ");
+            String title = svg.substring(svg.indexOf("<title>") + 7, svg.indexOf("</title>"));
+            assertThat(html("job")).as(name).contains("<img src=\"" + name + ".svg\" alt=\"" + title + ". ");
+        }
+    }
+
+    /** A tooth for each recharge, within what the plan says of the fibre; additives shift a sheet by less than half a per cent. */
+    @Test
+    void theVatRunIsThatOfThePlan() throws IOException {
+        OrderDocument sample = PapermathDocuments.readOrder(top().resolve(SAMPLE + "order.json"))
+                .value();
+        MakingPlan plan = MakingPlan.of(sample.order(), sample.studio());
+        Picture run = JobPictures.of(sample, plan, "programme", top().resolve(SAMPLE + "record.json"))
+                .get(0);
+        assertThat(run.rows()).hasSize(plan.piece("programme").counts().sheets());
+        double wanted = plan.piece("programme").forming().solids().in("g");
+        int teeth = 0;
+        double before = 0;
+        for (List<String> row : run.rows()) {
+            double mass = Double.parseDouble(row.get(1).replace(" g", ""));
+            assertThat(mass / wanted)
+                    .as(row.toString())
+                    .isBetween(
+                            plan.piece("programme").vat().lightest().si() - 5e-3,
+                            plan.piece("programme").vat().heaviest().si() + 5e-3);
+            assertThat(row.get(2).isEmpty()).as(row.toString()).isEqualTo(before == 0 || mass < before);
+            teeth += row.get(2).isEmpty() ? 0 : 1;
+            before = mass;
+        }
+        assertThat(teeth).isEqualTo(plan.piece("programme").vat().recharges().size());
     }
 
     @Test
