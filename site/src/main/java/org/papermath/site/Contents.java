@@ -10,6 +10,7 @@ import static org.papermath.quantity.Amounts.seconds;
 
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -40,6 +41,7 @@ import org.papermath.evidence.Assumptions;
 import org.papermath.evidence.Basis;
 import org.papermath.evidence.Code;
 import org.papermath.evidence.Codes;
+import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Role;
 import org.papermath.evidence.Scope;
 import org.papermath.format.Format;
@@ -107,7 +109,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                 PapermathDocuments.readOrder(top.resolve(SAMPLE + "order.json")).value();
         MakingPlan plan = MakingPlan.of(sample.order(), sample.studio());
         Map<String, String> blocks = new LinkedHashMap<>();
-        blocks.put("card", "<pre><code>" + escape(MakingCard.of(plan).toString()) + "</code></pre>");
+        blocks.put("card", code(MakingCard.of(plan).toString()));
         OrderDocument other =
                 PapermathDocuments.readOrder(top.resolve(OTHER + "order.json")).value();
         blocks.put(
@@ -115,6 +117,9 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                 "<pre><code>"
                         + escape(MakingCard.of(MakingPlan.of(other.order(), other.studio()))
                                 .toString()) + "</code></pre>");
+        String card = MakingCard.of(plan).toString();
+        blocks.put("card-head", code(card.substring(0, card.indexOf("\n! "))));
+        blocks.put("facts", facts(plan));
         blocks.put("days", code(plan.schedule().timetable().text()));
         blocks.put("order-json", code(Files.readString(top.resolve(SAMPLE + "order.json"))));
         blocks.put("recipe-json", code(Files.readString(top.resolve(SAMPLE + "tide-grey.json"))));
@@ -163,11 +168,68 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         figures.putAll(colour.figures());
         Map<String, String> pictures = pictures(plan);
         pictures.putAll(colour.pictures());
+        Tutorial tutorial = Tutorial.of(top);
+        blocks.putAll(tutorial.blocks());
+        pictures.putAll(tutorial.files());
+        pictures.put("midwinter-concert-card.html", MakingCard.of(plan).page());
+        blocks.put("questions", QuestionPage.html());
+        figures.put("questions", Integer.toString(QuestionPage.count()));
+        Glossary glossary = Glossary.of(top.resolve("site/words.csv"));
+        blocks.put("glossary", glossary.html());
+        figures.put("glossary", Integer.toString(glossary.size()));
+        Reference reference = Reference.of(top);
+        blocks.put("packages", reference.packages());
+        figures.put("reference", reference.whereItIs());
         for (Picture one : JobPictures.of(sample, plan, PIECE, top.resolve(SAMPLE + "record.json"))) {
             pictures.put(one.file(), one.svg());
             blocks.put("picture-" + one.name(), one.html());
         }
+        blocks.put(
+                "shown",
+                "<div class=\"three\">\n"
+                        + shown(
+                                "vat-run.svg",
+                                "At the vat: the mass of each sheet, from recharge to recharge",
+                                "job.html#the-vat")
+                        + shown("wet-to-dry.svg", "From the wet sheet to the dry one", "job.html#which-mould")
+                        + shown(
+                                "bands.svg",
+                                "What one measured making does to the forecasts",
+                                "job.html#what-to-measure-first")
+                        + "</div>");
         return new Contents(figures, blocks, pictures);
+    }
+
+    /** The figures of the sample that people ask for first. */
+    private static String facts(MakingPlan plan) {
+        PiecePlan piece = plan.piece(PIECE);
+        Map<String, String> facts = new LinkedHashMap<>();
+        facts.put("weigh, oven-dry", plan.batches().get(0).fibre().ovenDry().toString());
+        facts.put("pull", piece.counts().sheets() + " sheets");
+        facts.put("lift a sheet", piece.vat().lift().toString());
+        facts.put("recharge after every", piece.vat().every() + " sheets");
+        facts.put("set the press to", piece.press().force().toString());
+        facts.put("dry after", band(piece.drying().time()));
+        facts.put("it will weigh", band(piece.finished().grammage()));
+        facts.put("begin on", plan.schedule().start().orElseThrow().toString());
+        return facts.entrySet().stream()
+                .map(one -> "<div><dt>" + one.getKey() + "</dt><dd>" + escape(one.getValue()) + "</dd></div>\n")
+                .collect(Collectors.joining("", "<dl class=\"facts\">\n", "</dl>"));
+    }
+
+    /** An estimate in three digits, as the card has it. */
+    private static String band(Estimate<?> one) {
+        return digits(one.likely().value()) + " (" + digits(one.low().value()) + "–"
+                + digits(one.high().value()) + ") " + one.likely().toString().replaceFirst("^\\S+ ", "");
+    }
+
+    private static String digits(double value) {
+        return new BigDecimal(value).round(new MathContext(3)).toPlainString();
+    }
+
+    private static String shown(String file, String words, String leadsTo) {
+        return "<figure><img src=\"" + file + "\" alt=\"" + words + "\"><figcaption><a href=\"" + leadsTo + "\">"
+                + words + "</a></figcaption></figure>\n";
     }
 
     /** What more of one piece changes. */

@@ -28,77 +28,48 @@ public final class SiteBuilder {
     private static final Pattern FIGURE = Pattern.compile("\\{\\{([a-z-]+)}}");
     private static final Pattern BLOCK = Pattern.compile("(?m)^<!-- ([a-z0-9-]+) -->$");
 
+    private static final String BEGIN = "Begin";
+    private static final String ASK = "Ask it";
+    private static final String DOCUMENTS = "Documents and programs";
+    private static final String RESTS = "What it rests on";
+    private static final String LOOK_UP = "Look up";
+
     /** The pages in the order of the menu; the name of each is that of its Markdown and its HTML file. */
     private static final List<Page> PAGES = List.of(
-            new Page("index", "Start here"),
-            new Page("job", "The job, stage by stage"),
-            new Page("colour", "Colour"),
-            new Page("units", "Units, reams, formats"),
-            new Page("small", "Small arithmetic"),
-            new Page("documents", "Documents"),
-            new Page("order", "Order", true),
-            new Page("recipe", "Recipe", true),
-            new Page("studio", "Studio", true),
-            new Page("record", "Record", true),
-            new Page("plan", "Plan", true),
-            new Page("prices", "Prices", true),
-            new Page("quotation", "Quotation", true),
-            new Page("faults", "Faults", true),
-            new Page("programs", "In a program", true),
-            new Page("codes", "Codes"),
-            new Page("accuracy", "Accuracy"),
-            new Page("sources", "Sources"),
-            new Page("assumptions", "Assumptions"),
-            new Page("safety", "Safety"),
-            new Page("words", "Words"),
-            new Page("changes", "Changes"));
-
-    private static final String STYLE = """
-            :root{--ink:#222;--soft:#5c5c5c;--paper:#fdfcf9;--edge:#ddd8cc;--link:#1f5d8c;--shade:#f3f0e8}
-            @media (prefers-color-scheme:dark){:root{--ink:#e6e3dc;--soft:#a8a49b;--paper:#1b1b1a;--edge:#3c3a36;--link:#8cc0e8;
-            --shade:#262523}}
-            *{box-sizing:border-box}
-            body{margin:0;background:var(--paper);color:var(--ink);font:16px/1.55 system-ui,sans-serif}
-            .frame{display:grid;grid-template-columns:14rem minmax(0,1fr);max-width:80rem;margin:0 auto}
-            nav{padding:1.5rem 1rem;border-right:1px solid var(--edge)}
-            nav b{display:block;margin-bottom:.8rem;font-size:1.15rem}
-            nav a{display:block;padding:.25rem .5rem;border-radius:.3rem;text-decoration:none}
-            nav a.inner{padding-left:1.4rem;font-size:.92em}
-            nav a[aria-current]{background:var(--shade);color:var(--ink);font-weight:600}
-            main{padding:1.5rem 2rem 4rem;min-width:0;overflow-wrap:break-word}
-            main>p,main>ul,main>ol{max-width:46rem}
-            a{color:var(--link)}
-            h1{font-size:1.8rem;line-height:1.2;margin:.2rem 0 1rem}
-            h2{font-size:1.3rem;margin:2.2rem 0 .6rem;border-bottom:1px solid var(--edge);padding-bottom:.2rem}
-            h3{font-size:1.05rem;margin:1.6rem 0 .4rem}
-            .members{width:100%;table-layout:fixed}
-            .c3{width:17%}.c4{width:19%}.c5{width:24%}.c6{width:29%}
-            .members td{overflow-wrap:anywhere}
-            pre{background:var(--shade);padding:.8rem 1rem;overflow-x:auto;font-size:.82rem;line-height:1.4;border-radius:.3rem}
-            code{font-family:ui-monospace,monospace;font-size:.9em}
-            pre code{font-size:inherit}
-            .wide{overflow-x:auto}
-            table{border-collapse:collapse;font-size:.88rem;margin:.8rem 0}
-            th,td{text-align:left;vertical-align:top;padding:.3rem .7rem;border-bottom:1px solid var(--edge)}
-            th{background:var(--shade)}
-            .codes{width:100%}.codes tbody th{background:none;padding-top:.8rem}
-            img{display:block;max-width:min(100%,46rem);max-height:36rem;width:auto;height:auto;background:#fff;border:1px solid var(--edge);padding:.5rem;margin:.5rem 0}
-            @media (max-width:46rem){.frame{grid-template-columns:minmax(0,1fr)}
-            nav{border-right:0;border-bottom:1px solid var(--edge);padding:1rem}
-            nav a,nav a.inner{display:inline-block;padding:.25rem .5rem;font-size:1em}main{padding:1rem}
-            .members,.members tbody,.members tr,.members td{display:block}.members thead{display:none}
-            .members tr{border-bottom:1px solid var(--edge);padding:.4rem 0}
-            .members td{border:0;padding:.1rem 0}.members td:empty{display:none}
-            .members td::before{content:attr(data-head) ": ";color:var(--soft)}
-            .members td:first-child::before{content:none}.members td:first-child{font-weight:600}}
-            """;
+            new Page("index", "Start here", BEGIN),
+            new Page("tutorial", "Your own order", BEGIN),
+            new Page("job", "The job, stage by stage", BEGIN),
+            new Page("questions", "Questions of the trade", ASK),
+            new Page("small", "Small arithmetic", ASK),
+            new Page("jshell", "Line by line, in JShell", ASK),
+            new Page("colour", "Colour", ASK),
+            new Page("units", "Units, reams, formats", ASK),
+            new Page("documents", "Documents", DOCUMENTS),
+            new Page("order", "Order", DOCUMENTS, true),
+            new Page("recipe", "Recipe", DOCUMENTS, true),
+            new Page("studio", "Studio", DOCUMENTS, true),
+            new Page("record", "Record", DOCUMENTS, true),
+            new Page("plan", "Plan", DOCUMENTS, true),
+            new Page("prices", "Prices", DOCUMENTS, true),
+            new Page("quotation", "Quotation", DOCUMENTS, true),
+            new Page("faults", "Faults", DOCUMENTS, true),
+            new Page("programs", "In a program", DOCUMENTS),
+            new Page("reference", "Reference of the code", DOCUMENTS),
+            new Page("accuracy", "Accuracy", RESTS),
+            new Page("sources", "Sources", RESTS),
+            new Page("assumptions", "Assumptions", RESTS),
+            new Page("safety", "Safety", RESTS),
+            new Page("glossary", "Words of the trade", LOOK_UP),
+            new Page("words", "Words of the code", LOOK_UP),
+            new Page("codes", "Codes", LOOK_UP),
+            new Page("changes", "Changes", LOOK_UP));
 
     private SiteBuilder() {}
 
     /** A page of the menu; an inner one belongs to the one above it. */
-    record Page(String name, String title, boolean inner) {
-        Page(String name, String title) {
-            this(name, title, false);
+    record Page(String name, String title, String group, boolean inner) {
+        Page(String name, String title, String group) {
+            this(name, title, group, false);
         }
     }
 
@@ -119,12 +90,21 @@ public final class SiteBuilder {
         for (Map.Entry<String, String> picture : contents.pictures().entrySet()) {
             Files.writeString(out.resolve(picture.getKey()), picture.getValue());
         }
+        for (String file : Frame.FILES) {
+            Files.writeString(out.resolve(file), Frame.file(file));
+        }
+        Frame frame = new Frame(PAGES);
+        SearchIndex index = new SearchIndex();
         for (Page page : PAGES) {
             String text = page.name().equals("changes")
                     ? Files.readString(top.resolve("CHANGELOG.md"))
                     : Files.readString(top.resolve("site/pages").resolve(page.name() + ".md"));
-            Files.writeString(out.resolve(page.name() + ".html"), page(page, body(text, contents, page.name())));
+            String body = body(text, contents, page.name());
+            index.add(page, body);
+            Files.writeString(out.resolve(page.name() + ".html"), frame.page(page, body));
         }
+        Files.writeString(out.resolve("search-index.js"), index.script());
+        Reference.of(top).copy(out);
     }
 
     static List<Page> pages() {
@@ -135,10 +115,8 @@ public final class SiteBuilder {
         String figures = FIGURE.matcher(text)
                 .replaceAll(found -> Matcher.quoteReplacement(known(contents.figures(), found.group(1), page)));
         String html = RENDERER.render(PARSER.parse(figures));
-        String whole = BLOCK.matcher(html)
+        return BLOCK.matcher(html)
                 .replaceAll(found -> Matcher.quoteReplacement(known(contents.blocks(), found.group(1), page)));
-        return whole.replaceAll("<table([^>]*)>", "<div class=\"wide\"><table$1>")
-                .replace("</table>", "</table></div>");
     }
 
     private static String known(Map<String, String> all, String name, String page) {
@@ -148,24 +126,5 @@ public final class SiteBuilder {
                     "page " + page + " asks for \"" + name + "\", which is none of " + all.keySet());
         }
         return value;
-    }
-
-    private static String page(Page page, String body) {
-        StringBuilder out = new StringBuilder("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
-                + "<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n<title>papermath: ");
-        out.append(page.title()).append("</title>\n<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n");
-        out.append("<div class=\"frame\">\n<nav aria-label=\"pages\"><b>papermath</b>\n");
-        for (Page other : PAGES) {
-            out.append("<a href=\"")
-                    .append(other.name())
-                    .append(".html\"")
-                    .append(other.inner() ? " class=\"inner\"" : "")
-                    .append(other.equals(page) ? " aria-current=\"page\"" : "")
-                    .append('>')
-                    .append(other.title())
-                    .append("</a>\n");
-        }
-        out.append("</nav>\n<main>\n").append(body).append("</main>\n</div>\n</body>\n</html>\n");
-        return out.toString();
     }
 }
