@@ -95,6 +95,26 @@ class SchemaTest {
         return PapermathSchemas.names();
     }
 
+    @Test
+    void aPublishedSchemaLeadsToItsFile() {
+        for (String name : PapermathSchemas.names()) {
+            String file = name + "-1.0.schema.json";
+            assertThat(PapermathSchemas.fileName(name)).isEqualTo(file);
+            String alone = "\"$id\": \"urn:papermath:" + name + ":1.0\"";
+            assertThat(PapermathSchemas.text(name)).contains(alone);
+            assertThat(PapermathSchemas.published(name, ""))
+                    .isEqualTo(PapermathSchemas.text(name).replace(alone, "\"$id\": \"" + file + '"'));
+            assertThat(PapermathSchemas.published(name, "https://example.org/schemas/"))
+                    .contains("\"$id\": \"https://example.org/schemas/" + file + '"');
+        }
+        for (String base : List.of("https://example.org/schemas", "a b/", "https://example.org/x.html#")) {
+            assertThatThrownBy(() -> PapermathSchemas.published("order", base))
+                    .as(base)
+                    .isInstanceOf(IllegalArgumentException.class);
+        }
+        assertThatThrownBy(() -> PapermathSchemas.published("felt", "")).isInstanceOf(IllegalArgumentException.class);
+    }
+
     @ParameterizedTest
     @MethodSource("names")
     void theReaderAndTheSchemaAgree(String name) {

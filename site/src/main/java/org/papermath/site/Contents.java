@@ -546,7 +546,8 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
 
     private static Map<String, String> pictures(MakingPlan plan) {
         Map<String, String> out = new LinkedHashMap<>();
-        PapermathSchemas.names().forEach(name -> out.put(name + ".schema.json", PapermathSchemas.text(name)));
+        PapermathSchemas.names()
+                .forEach(name -> out.put(PapermathSchemas.fileName(name), PapermathSchemas.published(name, "")));
         Envelope envelope =
                 Envelope.forCard(EnvelopeStyle.SIDE_SEAM, mm(148), mm(105), micrometres(500), Assumptions.standard());
         out.put(

@@ -302,11 +302,17 @@ class SiteBuilderTest {
     @Test
     void everySchemaIsServedUnderTheIdThatIsSaid() throws IOException {
         for (String name : PapermathSchemas.names()) {
-            assertThat(Files.readString(out.resolve(name + ".schema.json")))
-                    .isEqualTo(PapermathSchemas.text(name))
-                    .contains("\"$id\": \"urn:papermath:" + name + ":1.0\"");
-            assertThat(html("documents")).contains("<td><code>urn:papermath:" + name + ":1.0</code></td>");
-            assertThat(html(name)).contains("href=\"" + name + ".schema.json\"");
+            // The id is relative, so it resolves from the file it stands in to that file.
+            String file = PapermathSchemas.fileName(name);
+            String served = Files.readString(out.resolve(file));
+            String id = JsonMapper.builder().build().readTree(served).get("$id").asString();
+            assertThat(id).isEqualTo(name + "-1.0.schema.json");
+            assertThat(out.resolve(file).toUri().resolve(id))
+                    .isEqualTo(out.resolve(file).toUri());
+            assertThat(served.replace('"' + id + '"', "\"urn:papermath:" + name + ":1.0\""))
+                    .isEqualTo(PapermathSchemas.text(name));
+            assertThat(html("documents")).contains("<td><code>" + id + "</code></td>");
+            assertThat(html(name)).contains("href=\"" + id + "\"");
         }
     }
 
