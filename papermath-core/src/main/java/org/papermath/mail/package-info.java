@@ -1,4 +1,15 @@
-/** What the mail takes: dated limits by country. */
+/**
+ * What the mail takes: dated limits by country. They are data with a day and a source, not rules of the library; a plan whose
+ * date lies more than a year past them says so.
+ *
+ * <pre>{@code
+ * MailLimits.Verdict verdict = MailLimits.of("United States")
+ *         .check(mm(140), mm(100), mm(0.3), grams(5), LocalDate.of(2026, 11, 28));
+ * verdict; // United States: postcard
+ * }</pre>
+ *
+ * <p>The library holds no postage; {@link org.papermath.cost.PostageTable} takes yours.
+ */
 @NullMarked
 package org.papermath.mail;
 

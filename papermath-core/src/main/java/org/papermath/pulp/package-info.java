@@ -1,4 +1,18 @@
-/** Pulp and what is done to it: dilution, beating, drainability, additives. */
+/**
+ * Pulp and what is done to it: dilution, beating, drainability, additives. One measure leads from the beater to the sheet: how far
+ * the fibre is beaten says how slowly stuff drains, how much water it holds, how dense and how small the sheet dries.
+ *
+ * <pre>{@code
+ * Pulp stock = Pulp.ofOvenDry(kilograms(1.2)).at(Consistency.percent(3));
+ * stock.dilutedTo(Consistency.percent(0.6)).volume(); // 200 L
+ * Furnish rag = Furnish.of(Fibres.COTTON_RAG);
+ * BeatingState.after(Assumptions.standard(), rag, "the big beater", hours(3)).drainability().get(); // 37.25 °SR
+ * BeatingState.after(Assumptions.standard(), rag, "the big beater", hours(6)).drainability().get(); // 51.64 °SR
+ * }</pre>
+ *
+ * <p>A tester's reading or a timed sheet is better than hours; {@link org.papermath.pulp.BeatingState#measured} takes it. Additives are
+ * dosed on oven-dry fibre, and a retention says what of them stays.
+ */
 @NullMarked
 package org.papermath.pulp;
 

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.papermath.examples.PlanAnOrder;
 
-/** What the pages tell to type does what they say: the commands of the tutorial in order, and the lines of JShell. */
+/** What the pages tell to type does what they say: the commands of the tutorial in order, the lines of JShell and of the overview. */
 class TutorialTest {
     private static final Pattern COMMAND = Pattern.compile("mvn -q compile exec:java \"-Dexec\\.args=([^\"]*)\"");
     private static final Pattern BLOCK = Pattern.compile("(?s)```(\\w+)\n(.*?)```");
@@ -124,6 +124,11 @@ class TutorialTest {
             blocks(text, "jshell").forEach(block -> lines.addAll(block.lines().toList()));
         }
         assertThat(lines).hasSize(12);
+        String overview = Files.readString(top().resolve("site/overview.html")).replace("\r\n", "\n");
+        overview.substring(overview.indexOf("<pre>\n") + 6, overview.indexOf("</pre>"))
+                .lines()
+                .forEach(line -> lines.add(line.replaceFirst(";(?= // |$)", "")));
+        assertThat(lines).hasSize(16);
         // They are typed after the recipe was mended.
         Path mended = Files.createDirectory(work.resolve("mended"));
         for (String name : List.of("order.json", "studio.json", "quince-white.json")) {
@@ -148,7 +153,7 @@ class TutorialTest {
                 }
             }
         }
-        assertThat(answered).isEqualTo(7);
+        assertThat(answered).isEqualTo(10);
         assertThat(Files.readString(mended.resolve("deckle.svg")))
                 .isEqualTo(Tutorial.of(top()).files().get("first-frost-deckle.svg"));
     }
