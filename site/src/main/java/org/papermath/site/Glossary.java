@@ -35,7 +35,11 @@ final class Glossary {
 
     private void add(String name, String kind, String origin, String meaning) {
         String word = written(name, kind);
-        meanings.computeIfAbsent(word, one -> new LinkedHashSet<>()).add(meaning.replaceAll("\\.$", ""));
+        if (word.length() == 1) {
+            // A letter of a formula, such as the a* of a colour.
+            return;
+        }
+        meanings.computeIfAbsent(word, one -> new LinkedHashSet<>()).add(sentence(meaning));
         places.computeIfAbsent(word, one -> new TreeSet<>())
                 .add(
                         switch (kind) {
@@ -47,6 +51,13 @@ final class Glossary {
         if (!origin.equals("trade")) {
             origins.computeIfAbsent(word, one -> new TreeSet<>()).add(origin.replace("standard: ", ""));
         }
+    }
+
+    /** With a capital at the beginning, unless a sign stands there, and no full stop. */
+    private static String sentence(String meaning) {
+        boolean sign = meaning.length() > 1 && !Character.isLetter(meaning.charAt(1)) && meaning.charAt(1) != ' ';
+        return (sign ? meaning.substring(0, 1) : meaning.substring(0, 1).toUpperCase(Locale.ROOT))
+                + meaning.substring(1).replaceAll("\\.$", "");
     }
 
     /** A name as people write it: the last part of a type, the words of a name in one, in small letters. */
@@ -73,7 +84,7 @@ final class Glossary {
                     .append("\">")
                     .append(Html.escape(word))
                     .append("</dt>\n<dd>")
-                    .append(String.join("; ", told))
+                    .append(String.join(". ", told))
                     .append(". <small>")
                     .append(String.join(", ", places.getOrDefault(word, Set.of())))
                     .append(origins.containsKey(word) ? "; the word of " + String.join(", ", origins.get(word)) : "")

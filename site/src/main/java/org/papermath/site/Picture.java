@@ -25,13 +25,16 @@ record Picture(String name, String title, String description, String svg, List<S
 
     /** The picture in its place on a page, with its words and its figures below it. */
     String html() {
-        String figure = "<figure class=\"chart\">\n<img src=\"" + file() + "\" alt=\""
-                + quoted(title + ". " + description) + "\">\n<figcaption>" + Html.escape(title) + ". "
-                + Html.escape(description) + "</figcaption>\n";
+        String figure = "<figure class=\"chart\">\n<img src=\"" + file() + "\" alt=\"" + quoted(words())
+                + "\">\n<figcaption>" + Html.escape(words()) + "</figcaption>\n";
         if (!head.isEmpty()) {
             figure += "<details><summary>The same in numbers</summary>\n" + table() + "</details>\n";
         }
         return figure + "</figure>";
+    }
+
+    private String words() {
+        return title + ". " + description + ".";
     }
 
     private String table() {

@@ -31,20 +31,20 @@ final class SearchIndex {
         entry(page, anchor, title, body.substring(from));
         Matcher term = TERM.matcher(body);
         while (term.find()) {
-            put(page, "#" + term.group(1), plain(term.group(2)), "", plain(term.group(3)));
+            put(page, "#" + term.group(1), plain(term.group(2)), plain(term.group(3)));
         }
     }
 
     private void entry(SiteBuilder.Page page, String anchor, String title, String html) {
         String text = plain(TERM.matcher(html).replaceAll(""));
         if (!text.isBlank()) {
-            put(page, anchor, title, "", text);
+            put(page, anchor, title, text);
         }
     }
 
-    private void put(SiteBuilder.Page page, String anchor, String title, String words, String text) {
+    private void put(SiteBuilder.Page page, String anchor, String title, String text) {
         entries.add("{u:" + quoted(page.name() + ".html" + anchor) + ",p:" + quoted(page.title()) + ",h:"
-                + quoted(title) + ",w:" + quoted(words) + ",t:" + quoted(text) + "}");
+                + quoted(title) + ",t:" + quoted(text) + "}");
     }
 
     /** The text of HTML, without its tags. */

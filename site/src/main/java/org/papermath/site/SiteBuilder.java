@@ -80,6 +80,8 @@ public final class SiteBuilder {
      * @throws IOException if a file cannot be read or written
      */
     public static void main(String[] args) throws IOException {
+        // Charts are drawn without a screen.
+        System.setProperty("java.awt.headless", "true");
         build(Path.of(args[0]), Path.of(args[1]));
     }
 

@@ -1,4 +1,4 @@
-/* Search over all pages, filters of long tables, and what prints. The pages can be read without it. */
+/* Search over all pages, and filters of long tables. The pages can be read without it. */
 (function () {
   "use strict";
   var MOST = 25;
@@ -32,7 +32,7 @@
   }
 
   function score(entry, wanted) {
-    var head = (entry.h + " " + entry.w).toLowerCase();
+    var head = entry.h.toLowerCase();
     var text = entry.t.toLowerCase();
     var sum = 0;
     for (var i = 0; i < wanted.length; i++) {
@@ -117,6 +117,20 @@
 
   var LONG = 25;
 
+  /* Hides the headings under which nothing is left. */
+  function headings(items) {
+    var within = items[0].parentNode;
+    var heading = null;
+    Array.prototype.forEach.call(within.children, function (one) {
+      if (one.tagName === "H2") {
+        heading = one;
+        heading.hidden = true;
+      } else if (heading && !one.hidden) {
+        heading.hidden = false;
+      }
+    });
+  }
+
   function filter(before, items, what) {
     var box = document.createElement("div");
     box.className = "filter";
@@ -135,6 +149,7 @@
         item.hidden = !fits;
         left += fits ? 1 : 0;
       });
+      headings(items);
       count.textContent = left + " of " + items.length;
     });
     before.parentNode.insertBefore(box, before);
@@ -175,7 +190,4 @@
 
   stops();
   window.addEventListener("resize", stops);
-  window.addEventListener("beforeprint", function () {
-    document.querySelectorAll("details").forEach(function (one) { one.open = true; });
-  });
 })();

@@ -65,12 +65,12 @@ class PagesInABrowserTest {
         }
     }
 
-    /** The pages of the menu. Those of the making card are the card's own, and held in its room. */
+    /** The pages of the menu, and the making cards to print that they lead to. */
     @ParameterizedTest(name = "dark {0}")
     @ValueSource(booleans = {false, true})
     void nothingIsFoundAgainstThePages(boolean dark) throws IOException, InterruptedException {
-        List<String> pages =
-                SiteBuilder.pages().stream().map(SiteBuilder.Page::name).toList();
+        List<String> pages = new ArrayList<>(List.of("midwinter-concert-card", "first-frost-card"));
+        SiteBuilder.pages().forEach(page -> pages.add(page.name()));
         int asked = 0;
         for (int from = 0; from < pages.size(); from += AT_ONCE) {
             List<String> some = pages.subList(from, Math.min(from + AT_ONCE, pages.size()));
