@@ -140,9 +140,7 @@ public final class PlanAnOrder {
         String path = task.order();
         String text;
         try {
-            Document<OrderDocument> read = path.isEmpty() ? sample() : PapermathDocuments.readOrder(Path.of(path));
-            OrderDocument order = read.value();
-            MakingPlan plan = MakingPlan.of(order.order(), order.studio());
+            MakingPlan plan = path.isEmpty() ? planned(sample()) : PapermathDocuments.planOrder(Path.of(path));
             List<OrderDrawings.Drawn> drawings = task.folder().isEmpty() ? List.of() : OrderDrawings.of(plan);
             if (!task.folder().isEmpty() && !drawn(drawings, task.folder(), err)) {
                 return BAD_INPUT;
@@ -150,8 +148,6 @@ public final class PlanAnOrder {
             text = task.folder().isEmpty()
                     ? text(task.form(), plan, now == null ? Instant.EPOCH : now)
                     : drawings.stream().map(one -> one + "\n").collect(Collectors.joining());
-            MakingPlan plan = path.isEmpty() ? planned(sample()) : PapermathDocuments.planOrder(Path.of(path));
-            text = text(task.form(), plan, now == null ? Instant.EPOCH : now);
             if (now != null) {
                 warn(plan, now.atZone(ZoneId.systemDefault()).toLocalDate(), err);
             }
@@ -162,7 +158,6 @@ public final class PlanAnOrder {
             err.println("The order can be read but not planned: " + e.getMessage());
             return BAD_INPUT;
         } catch (IOException | InvalidPathException e) {
-            err.println(path.isEmpty() ? "The sample cannot be read: " + e.getMessage() : path + ": " + unopened(path));
             err.println(path.isEmpty() ? "The sample cannot be read: " + e.getMessage() : path + ": " + why(path, e));
             return BAD_INPUT;
         }
@@ -171,22 +166,6 @@ public final class PlanAnOrder {
             return DONE;
         }
         return save(task, text, err);
-    }
-
-    /** Why an order could not be opened. */
-    private static String unopened(String path) {
-        try {
-            Path file = Path.of(path);
-            if (Files.isDirectory(file)) {
-                return "this is a folder. Name the order in it, such as " + file.resolve("order.json") + ".";
-            } else if (!Files.exists(file)) {
-                return "there is no such file. A path counts from "
-                        + Path.of("").toAbsolutePath() + ".";
-            }
-        } catch (InvalidPathException e) {
-            return "this cannot be the name of a file.";
-        }
-        return "this file cannot be opened. Is it open to you?";
     }
 
     /** Saves the documents of the sample where nothing of the name stands yet. */
@@ -218,6 +197,8 @@ public final class PlanAnOrder {
                     name + ": the sample cannot be saved there. Is the folder open to you, and the name a good one?");
             return BAD_INPUT;
         }
+    }
+
     private static MakingPlan planned(Document<OrderDocument> read) {
         return MakingPlan.of(read.value().order(), read.value().studio());
     }

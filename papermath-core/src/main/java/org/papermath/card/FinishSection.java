@@ -10,7 +10,6 @@ import org.papermath.evidence.Estimate;
 import org.papermath.order.Piece;
 import org.papermath.plan.EnvelopePlan;
 import org.papermath.plan.PiecePlan;
-import org.papermath.plan.ShapedDeckle;
 import org.papermath.plan.WorkStep;
 import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
@@ -63,10 +62,15 @@ final class FinishSection extends CardSection {
             piece.forming()
                     .shapedDeckle()
                     .ifPresent(deckle -> form.picture(new Picture(
-                            deckle.drawing().svg(),
-                            "Deckle for " + pieces.named(piece)
-                                    + " at true scale, in millimetres: print at 100 %, lay a rule on the bar",
-                            true)));
+                            deckle.drawing().svg(), "Deckle for " + pieces.named(piece) + ", in millimetres", true)));
+            if (piece.forming().shapedDeckle().isEmpty()) {
+                piece.envelopeStage()
+                        .optional()
+                        .ifPresent(envelope -> form.picture(new Picture(
+                                envelope.drawing().svg(),
+                                "Blank of " + pieces.named(piece) + ", in millimetres",
+                                true)));
+            }
         }
         return true;
     }
@@ -121,11 +125,10 @@ final class FinishSection extends CardSection {
                         + (isShaped ? "formed to its outline: " : "cut ")
                         + Written.set(Figures.size(envelope.blankWidth(), envelope.blankHeight()))
                         + figures.inches(envelope.blankWidth(), envelope.blankHeight()));
-        piece.forming()
-                .shapedDeckle()
-                .map(FinishSection::folds)
-                .filter(one -> !one.isEmpty())
-                .ifPresent(folds -> form.line(Mark.SET, letter + folds));
+        String folds = folds(envelope);
+        if (!folds.isEmpty()) {
+            form.line(Mark.SET, letter + folds);
+        }
         form.line(
                 Mark.SET,
                 letter + "score, fold the sides in, glue "
@@ -141,11 +144,11 @@ final class FinishSection extends CardSection {
                         + " it should go in without a push. If not: score 1 mm further out");
     }
 
-    /** Where the folds of a formed blank lie, from its lower left corner. */
-    private static String folds(ShapedDeckle deckle) {
+    /** Where the folds lie on the blank, from its lower left corner. */
+    private static String folds(EnvelopePlan envelope) {
         List<String> across = new ArrayList<>();
         List<String> along = new ArrayList<>();
-        for (Line fold : deckle.folds()) {
+        for (Line fold : envelope.folds()) {
             double x1 = fold.from().across().in("mm");
             double x2 = fold.to().across().in("mm");
             boolean upright = Math.abs(x1 - x2) < 1e-6;

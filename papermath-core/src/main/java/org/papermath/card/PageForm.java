@@ -10,10 +10,15 @@ import org.papermath.text.Xml;
 final class PageForm implements CardForm {
     /** Pieces side by side in a table; more go on in another. */
     private static final int ACROSS = 4;
+    /** The room of a page within its margins, on A4 and on Letter, mm; a line of words stands below. */
+    private static final double PAGE_WIDE = 190;
+
+    private static final double PAGE_HIGH = 245;
     /** Names of up to so many letters are not broken. */
     private static final int SHORT = 12;
 
     private static final Pattern WIDE = Pattern.compile("<svg[^>]* width=\"([0-9.]+mm)\"");
+    private static final Pattern SIZE = Pattern.compile("<svg[^>]* width=\"([0-9.]+)mm\" height=\"([0-9.]+)mm\"");
     private static final Pattern RULES = Pattern.compile("<style>(.*?)</style>", Pattern.DOTALL);
 
     private static final String STYLE = """
@@ -57,7 +62,7 @@ final class PageForm implements CardForm {
               td[data-head]::before { content: attr(data-head) ": "; font-style: italic; }
               tbody th { font-weight: bold; }
             }
-            @media print { body { font-size: 9pt; line-height: 1.24; margin: 0 auto; padding: 0; } h1 { font-size: 19pt; } figure.whole svg { max-width: none; } }
+            @media print { body { font-size: 9pt; line-height: 1.24; margin: 0 auto; padding: 0; } h1 { font-size: 19pt; } figure.whole svg { max-width: none; } figure.reduced svg { max-width: 100%; max-height: 240mm; } }
             """;
 
     private final StringBuilder out = new StringBuilder(1 << 15);
@@ -73,7 +78,7 @@ final class PageForm implements CardForm {
         out.append("<footer>\n");
         foot.forEach(line -> out.append("<p>").append(html(line)).append("</p>\n"));
         out.append("</footer>\n");
-        whole.forEach(one -> figure(one, " class=\"whole\""));
+        whole.forEach(this::whole);
         return out.append("</main>\n</body>\n</html>\n").toString();
     }
 
@@ -236,6 +241,23 @@ final class PageForm implements CardForm {
             isPictures = true;
         }
         figure(picture, "");
+    }
+
+    /** A picture with a page of its own: at true scale where the page has room for it. */
+    private void whole(Picture picture) {
+        Matcher size = SIZE.matcher(picture.svg());
+        boolean fits = size.find()
+                && Double.parseDouble(size.group(1)) <= PAGE_WIDE
+                && Double.parseDouble(size.group(2)) <= PAGE_HIGH;
+        figure(
+                new Picture(
+                        picture.svg(),
+                        picture.words()
+                                + (fits
+                                        ? ", at true scale: print at 100 % and lay a rule on the bar"
+                                        : ", reduced to fit the page: cut by its own drawing, not by this one"),
+                        true),
+                fits ? " class=\"whole\"" : " class=\"whole reduced\"");
     }
 
     private void figure(Picture picture, String style) {
