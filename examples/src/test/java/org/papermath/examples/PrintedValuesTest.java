@@ -3,6 +3,7 @@ package org.papermath.examples;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.papermath.quantity.Amounts.celsius;
 import static org.papermath.quantity.Amounts.hours;
+import static org.papermath.quantity.Amounts.mm;
 import static org.papermath.quantity.Amounts.seconds;
 
 import java.awt.image.BufferedImage;
@@ -38,8 +39,13 @@ import org.papermath.evidence.Assumptions;
 import org.papermath.json.PapermathDocuments;
 import org.papermath.order.Order;
 import org.papermath.order.Studio;
+import org.papermath.plan.ClassDay;
 import org.papermath.plan.EmptyRecord;
 import org.papermath.plan.MakingPlan;
+import org.papermath.plan.SeveralOrders;
+import org.papermath.plan.SwatchRound;
+import org.papermath.quantity.Consistency;
+import org.papermath.quantity.Grammage;
 import org.papermath.record.BatchRecord;
 import org.papermath.record.Calibration;
 import org.papermath.whatif.Input;
@@ -101,6 +107,20 @@ class PrintedValuesTest {
         Costing costing = Costing.of(plan, QuoteAnOrder.prices());
         open.add(costing);
         open.add(Pricing.of(costing, Margin.percent(30)));
+        open.add(plan.rest().good("programme", 40).plan());
+        open.add(SeveralOrders.of(List.of(plan), day));
+        open.add(ClassDay.of(studio, order.recipes().get(0))
+                .people(8)
+                .sheetsEach(2)
+                .size(mm(100), mm(150))
+                .grammage(Grammage.gsm(120))
+                .within(hours(3))
+                .plan());
+        open.add(SwatchRound.of(order.recipes().get(0), Consistency.percent(1))
+                .colour("as it is")
+                .weight(Grammage.gsm(120))
+                .size(mm(50), mm(50))
+                .plan());
         open.add(StudioColours.palette());
         open.add(StudioColours.palette().match(Lab.of(52, 3, 14)));
         open.add(PlanAnOrder.sample());
