@@ -112,7 +112,6 @@ class FolderResolverTest {
                 .extracting(Fault::document, Fault::code, Fault::line, Fault::column)
                 .containsExactly(
                         tuple("bench.json", "choice.unknown", 6, 11),
-                        tuple("parts/shelf.json", "member.missing", 1, 1),
                         tuple("parts/shelf.json", "member.unknown", 2, 2),
                         tuple("parts/shelf.json", "unit.unknown", 3, 13));
     }

@@ -56,7 +56,7 @@ class RecordLinesTest {
         assertThat(bad)
                 .flatExtracting(DocumentException::faults)
                 .extracting(Fault::line)
-                .containsExactly(3, 3, 5);
+                .containsExactly(3, 5);
         assertThat(bad.get(0))
                 .hasMessageContaining("batches.jsonl, line 3, column ")
                 .hasMessageContaining("Did you mean \"handled\"?");
