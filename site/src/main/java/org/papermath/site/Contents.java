@@ -118,7 +118,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                         + escape(MakingCard.of(MakingPlan.of(other.order(), other.studio()))
                                 .toString()) + "</code></pre>");
         String card = MakingCard.of(plan).toString();
-        blocks.put("card-head", code(card.substring(0, card.indexOf("\n! "))));
+        blocks.put("card-head", code(Tutorial.firstPage(card)));
         blocks.put("facts", facts(plan));
         blocks.put("days", code(plan.schedule().timetable().text()));
         blocks.put("order-json", code(Files.readString(top.resolve(SAMPLE + "order.json"))));

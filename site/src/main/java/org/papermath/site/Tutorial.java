@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.papermath.card.MakingCard;
 import org.papermath.json.DocumentException;
@@ -28,6 +30,8 @@ record Tutorial(Map<String, String> blocks, Map<String, String> files) {
                 },
             """;
 
+    private static final Pattern SECOND_PAGE = Pattern.compile("(?m)^[^\n]*, page 2 of \\d+ ");
+
     private static final String BEFORE_IT = "\"additives\": [\n";
 
     static Tutorial of(Path top) throws IOException {
@@ -42,8 +46,8 @@ record Tutorial(Map<String, String> blocks, Map<String, String> files) {
         blocks.put("tutorial-studio", Html.code(text(folder, "studio.json")));
         blocks.put("tutorial-added", Html.code(ADDED.stripIndent()));
         String card = MakingCard.of(first).toString();
-        blocks.put("tutorial-card", Html.code(card.substring(0, card.indexOf("\n4 VAT"))));
-        blocks.put("tutorial-look-out", Html.code(part(card, "10 LOOK OUT")));
+        blocks.put("tutorial-card", Html.code(firstPage(card)));
+        blocks.put("tutorial-look-out", Html.code(part(card, "LOOK OUT ")));
         blocks.put("tutorial-changed", Html.code(second.comparedWith(first).toString()));
         blocks.put("tutorial-slip", Html.code(slip(folder, order)));
         return new Tutorial(
@@ -96,10 +100,22 @@ record Tutorial(Map<String, String> blocks, Map<String, String> files) {
         throw new IllegalStateException("the slip of the tutorial is not seen");
     }
 
+    /** The first page of a card, which says how the second begins. */
+    static String firstPage(String card) {
+        Matcher second = SECOND_PAGE.matcher(card);
+        if (!second.find()) {
+            throw new IllegalStateException("the card has no second page");
+        }
+        return card.substring(0, second.start()).stripTrailing();
+    }
+
     /** One part of the card, from its head to the next. */
     private static String part(String card, String head) {
-        String from = card.substring(card.indexOf("\n" + head) + 1);
-        int end = from.indexOf("\n\n");
-        return end < 0 ? from : from.substring(0, end);
+        int from = card.indexOf("\n" + head) + 1;
+        int end = card.indexOf("\n\n", from);
+        if (from == 0 || end < 0) {
+            throw new IllegalStateException("the card has no part " + head);
+        }
+        return card.substring(from, end);
     }
 }

@@ -363,7 +363,7 @@ class SiteBuilderTest {
     @Test
     void theWordsOfTheTradeAreThereForPeople() throws IOException {
         String page = html("glossary");
-        for (String word : List.of("furnish", "felts", "recharge", "deckle opening", "daylight", "caliper")) {
+        for (String word : List.of("furnish", "felts", "recharge", "apparent density", "daylight", "caliper")) {
             assertThat(page).contains("<dt id=\"" + word.replace(' ', '-') + "\">" + word + "</dt>");
         }
         Set<String> seen = new TreeSet<>();
