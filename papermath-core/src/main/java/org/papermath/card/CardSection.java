@@ -103,7 +103,7 @@ abstract class CardSection {
 
     final void columns(String head, List<Across> rows) {
         if (!rows.isEmpty()) {
-            form.columns(head, pieces.all().stream().map(pieces::named).toList(), rows);
+            form.columns(head, pieces.all().stream().map(pieces::head).toList(), rows);
         }
     }
 

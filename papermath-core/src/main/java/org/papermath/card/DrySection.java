@@ -3,6 +3,7 @@ package org.papermath.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.papermath.drying.Dryer;
 import org.papermath.plan.DryingPlan;
 import org.papermath.plan.PiecePlan;
 import org.papermath.plan.WorkStep;
@@ -40,6 +41,11 @@ final class DrySection extends CardSection {
                                 piece -> dry(
                                         piece,
                                         one -> one.loads()
+                                                + (one.dryer() instanceof Dryer.FanStack
+                                                        ? ", "
+                                                                + Figures.count(
+                                                                        LayersPicture.layers(piece, one), "layer")
+                                                        : "")
                                                 + (one.inLayer() > 1 ? ", " + one.inLayer() + " in a layer" : ""))),
                         new Column(
                                 Label.LEFT,
@@ -74,10 +80,10 @@ final class DrySection extends CardSection {
         across(rows, Mark.CHECK, Label.TEN, piece -> dry(piece, one -> ten(piece, one)));
         toRead(rows);
         columns("a filling", rows);
-        for (PiecePlan piece : pieces.all()) {
-            LayersPicture.stack(piece)
-                    .ifPresent(svg -> form.picture(new Picture(svg, "the stack for " + pieces.named(piece), false)));
-        }
+        pieces.all().stream()
+                .flatMap(piece -> LayersPicture.stack(piece).stream())
+                .findFirst()
+                .ifPresent(svg -> form.picture(new Picture(svg, "a layer of the stack", false)));
         form.line(
                 Mark.CHECK,
                 "dry when two weighings an hour apart agree and no sheet is cool to the cheek. If not: leave them in");

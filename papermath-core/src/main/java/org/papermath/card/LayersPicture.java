@@ -62,7 +62,7 @@ final class LayersPicture {
         return piece.dryingStage()
                 .optional()
                 .filter(drying -> drying.dryer() instanceof Dryer.FanStack)
-                .map(drying -> stack(drying, layers(piece, drying)));
+                .map(LayersPicture::stack);
     }
 
     /** {@return how many layers a filling has} */
@@ -71,9 +71,9 @@ final class LayersPicture {
         return Math.max(1, (sheets + drying.inLayer() - 1) / Math.max(1, drying.inLayer()));
     }
 
-    private static String stack(DryingPlan drying, int layers) {
+    private static String stack(DryingPlan drying) {
         SvgWriter out = new SvgWriter(2).head("img", WIDE + 24, 30, "a layer of the stack", STYLE, HATCH);
-        out.described(layers + " layers: board, blotter, " + drying.inLayer() + " sheets, blotter; a board on top");
+        out.described("a layer: board, blotter, " + drying.inLayer() + " sheets, blotter; a board on top of the last");
         double y = 1;
         out.rect("board", 1, y, WIDE, BOARD, "");
         out.text("", WIDE + 2, y + 3, "board");
@@ -92,7 +92,7 @@ final class LayersPicture {
         out.text("", WIDE + 2, y + 3.8, "blotter");
         y += 3;
         out.rect("board", 1, y, WIDE, BOARD, "");
-        out.text("", 1, y + BOARD + 5, layers == 1 ? "one such layer" : layers + " such layers; strap them");
+        out.text("", 1, y + BOARD + 5, "not to scale; layer on layer, then strap them");
         return out.end();
     }
 }

@@ -17,6 +17,8 @@ import org.papermath.plan.VatPlan;
  */
 final class Lettered {
     private static final int LETTERS = 26;
+    /** A name of more letters is cut where it heads a column; the list of pieces has all of it. */
+    private static final int LONG = 14;
 
     private final List<PiecePlan> pieces;
 
@@ -45,6 +47,18 @@ final class Lettered {
     /** {@return the letter before the name, or the name alone} */
     String named(PiecePlan piece) {
         return areSeveral() ? letter(piece) + " " + piece.name() : piece.name();
+    }
+
+    /** {@return the letter and the name, cut at a word where it is too long for the head of a column} */
+    String head(PiecePlan piece) {
+        String name = piece.name();
+        if (name.length() <= LONG || !areSeveral()) {
+            return named(piece);
+        }
+        int blank = name.lastIndexOf(' ', LONG - 1);
+        return letter(piece) + " "
+                + (blank > 0 ? name.substring(0, blank) : name.substring(0, name.offsetByCodePoints(0, LONG - 1)))
+                + ".";
     }
 
     /** A to Z, then AA, as columns are lettered. */

@@ -1,6 +1,7 @@
 package org.papermath.card;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import org.papermath.plan.PiecePlan;
@@ -93,11 +94,16 @@ final class PostSection extends CardSection {
                     Mark.MORE,
                     "A pressed sheet above its band: press once more as long; set the load again as it falls.");
         }
-        for (PiecePlan piece : pieces.all()) {
-            LayersPicture.post(piece)
-                    .ifPresent(svg -> form.picture(new Picture(
-                            svg, "a post of " + pieces.named(piece) + ": felts white, sheets black", false)));
-        }
+        pieces.all().stream()
+                .filter(piece -> piece.postsStage().isDone())
+                .max(Comparator.comparingDouble(
+                        (PiecePlan piece) -> piece.posts().height().likely().si()))
+                .ifPresent(piece -> LayersPicture.post(piece)
+                        .ifPresent(svg -> form.picture(new Picture(
+                                svg,
+                                "a post of " + pieces.named(piece) + (pieces.areSeveral() ? ", the highest" : "")
+                                        + ": felts white, sheets black",
+                                false))));
         cautions(WorkStep.LAY_POSTS, WorkStep.PRESS);
         return true;
     }
