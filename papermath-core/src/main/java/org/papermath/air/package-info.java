@@ -11,6 +11,9 @@
  *
  * <p>Paper comes to rest with the air it lies in ({@link org.papermath.fibre.SorptionModel}); what a grammage is told for is
  * {@linkplain org.papermath.air.Air#reference() 23 °C and 50 %}, unless an order names other air.
+ *
+ * <p>Words of the trade that lead here: {@index air-dry}, {@index conditioned}, {@index humidity},
+ * {@index hygrometer}, {@index moisture}.
  */
 @NullMarked
 package org.papermath.air;

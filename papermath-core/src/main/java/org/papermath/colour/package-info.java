@@ -13,6 +13,9 @@
  *
  * <p>{@link org.papermath.colour.PigmentedPulp} puts pulp and pigments together, tells the colour of doses and the doses for a colour, and
  * how far either may be off.
+ *
+ * <p>Words of the trade that lead here: {@index colour}, {@index dose}, {@index match}, {@index old},
+ * {@index pigment}, {@index shade}, {@index sheet}.
  */
 @NullMarked
 package org.papermath.colour;

@@ -16,6 +16,9 @@
  *
  * <p>Every line of a costing is rounded to the smallest unit of the currency once; sums of lines are exact, and what is shared
  * out comes to the whole. Whatever a plan needs and the list has no price of is told, and the cost is then "at least".
+ *
+ * <p>Words of the trade that lead here: {@index charge}, {@index cost}, {@index hours}, {@index margin},
+ * {@index overhead}, {@index price}, {@index quotation}, {@index sheet}.
  */
 @NullMarked
 package org.papermath.cost;

@@ -13,6 +13,11 @@
  *
  * <p>The bands are wide until one drying has been timed and weighed ({@code calibrate}). The water goes into the room:
  * {@link org.papermath.drying.DryingRoom} says how damp that gets.
+ *
+ * <p>Words of the trade that lead here: {@index balance}, {@index blotters}, {@index boards}, {@index claim},
+ * {@index drain}, {@index fan}, {@index half-dry}, {@index hours}, {@index kilogram}, {@index layers},
+ * {@index litres}, {@index loft}, {@index loss}, {@index per}, {@index rest}, {@index sewer}, {@index stack},
+ * {@index strain}, {@index water}, {@index white-water}.
  */
 @NullMarked
 package org.papermath.drying;

@@ -10,6 +10,8 @@
  *
  * <p>Card and envelope both scatter, so a fit is a chance: {@link org.papermath.envelope.EnvelopeFit} says how many pairs in a hundred
  * go together, dry and in damp air. The blank can be formed in a deckle of its outline, and then shrinks with its sheet.
+ *
+ * <p>Words of the trade that lead here: {@index clearance}, {@index envelope}, {@index play}, {@index tight}.
  */
 @NullMarked
 package org.papermath.envelope;

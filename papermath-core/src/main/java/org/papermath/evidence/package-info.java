@@ -13,6 +13,10 @@
  *
  * <p>The narrowest scope that fits is taken: a fibre in a vessel, then the fibre, then the general row. A physical value is varied in
  * bands and can be measured; a habit is a default setting; a limit is neither.
+ *
+ * <p>Words of the trade that lead here: {@index caliper}, {@index gram}, {@index kilograms}, {@index label},
+ * {@index list}, {@index micrometre}, {@index mil}, {@index misprint}, {@index odd}, {@index ounce}, {@index pound},
+ * {@index pounds}, {@index rounded}, {@index stated}, {@index table}, {@index thickness}, {@index twice}.
  */
 @NullMarked
 package org.papermath.evidence;

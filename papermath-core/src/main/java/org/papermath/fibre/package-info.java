@@ -11,6 +11,13 @@
  *
  * <p>Raw fibre is cooked first and loses by it. A fibre of which a value is not known takes that of its kin, then the general one, and
  * is refused where there is none.
+ *
+ * <p>Words of the trade that lead here: {@index alkali}, {@index bark}, {@index base}, {@index blend}, {@index buy},
+ * {@index cent}, {@index consistency}, {@index convention}, {@index cook}, {@index cooking}, {@index dip},
+ * {@index dose}, {@index dry}, {@index furnish}, {@index grammage}, {@index heel}, {@index hours}, {@index inverse},
+ * {@index kozo}, {@index label}, {@index lift}, {@index liquor}, {@index lye}, {@index mix}, {@index moisture},
+ * {@index oven-dry}, {@index per}, {@index pot}, {@index raw}, {@index shares}, {@index solution}, {@index stack},
+ * {@index water}, {@index weighing}, {@index weight}, {@index wet}, {@index yield}.
  */
 @NullMarked
 package org.papermath.fibre;

@@ -10,6 +10,11 @@
  * }</pre>
  *
  * <p>An old name has a use, a country and a year; the same name can stand for several sizes.
+ *
+ * <p>Words of the trade that lead here: {@index basis}, {@index bundle}, {@index caliper}, {@index count},
+ * {@index cover}, {@index fold}, {@index folio}, {@index format}, {@index grammage}, {@index label}, {@index leaves},
+ * {@index name}, {@index octavo}, {@index pages}, {@index pounds}, {@index quarto}, {@index quire}, {@index ream},
+ * {@index sheet}, {@index sheets}, {@index text}, {@index unknown}, {@index weight}.
  */
 @NullMarked
 package org.papermath.format;

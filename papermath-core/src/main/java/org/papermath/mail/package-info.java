@@ -9,6 +9,9 @@
  * }</pre>
  *
  * <p>The library holds no postage; {@link org.papermath.cost.PostageTable} takes yours.
+ *
+ * <p>Words of the trade that lead here: {@index aspect}, {@index country}, {@index date}, {@index letter},
+ * {@index limits}, {@index mail}, {@index postage}.
  */
 @NullMarked
 package org.papermath.mail;

@@ -10,6 +10,9 @@
  * }</pre>
  *
  * <p>A deckle may be split by strips, or cut to the outline of the piece; moulds alike are worked in turn.
+ *
+ * <p>Words of the trade that lead here: {@index deckle}, {@index mould}, {@index opening}, {@index shrinkage},
+ * {@index trim}.
  */
 @NullMarked
 package org.papermath.mould;

@@ -15,6 +15,9 @@
  *
  * <p>What a studio lacks is left out; the plan goes as far as it can and says which stages it could not do. Own values, measured
  * there, come with {@code Studio.withAssumptions}.
+ *
+ * <p>Words of the trade that lead here: {@index colours}, {@index curing}, {@index days}, {@index divide},
+ * {@index dryer}, {@index drying}, {@index pails}, {@index schedule}, {@index share}, {@index stuff}, {@index white}.
  */
 @NullMarked
 package org.papermath.order;

@@ -12,6 +12,12 @@
  * }</pre>
  *
  * <p>A setting is never more than 0.8 of the weakest part that was named. It knows only the parts it was told of.
+ *
+ * <p>Words of the trade that lead here: {@index altitude}, {@index area}, {@index atmosphere}, {@index back},
+ * {@index crush}, {@index daylight}, {@index felts}, {@index force}, {@index frame}, {@index heavy}, {@index height},
+ * {@index inches}, {@index jack}, {@index lift}, {@index mercury}, {@index of}, {@index part}, {@index post},
+ * {@index pressure}, {@index psi}, {@index rating}, {@index sheet}, {@index small}, {@index table}, {@index ton},
+ * {@index tonnage}, {@index trolley}, {@index vacuum}, {@index weakest}, {@index weight}.
  */
 @NullMarked
 package org.papermath.press;

@@ -12,6 +12,12 @@
  * moisture, dose and shrinkage apart: at compile time by the type parameter, at run time by the kind an
  * {@linkplain org.papermath.quantity.Amount amount} carries. What is out of range is {@linkplain org.papermath.quantity.Refused refused},
  * what may mean two things is {@linkplain org.papermath.quantity.Unclear asked back}; nothing is guessed.
+ *
+ * <p>Words of the trade that lead here: {@index basis}, {@index compare}, {@index convert}, {@index count},
+ * {@index dry}, {@index force}, {@index fraction}, {@index helpers}, {@index inch}, {@index jack}, {@index least},
+ * {@index moisture}, {@index most}, {@index ounce}, {@index overlap}, {@index pound}, {@index pounds},
+ * {@index press}, {@index range}, {@index ratio}, {@index ream}, {@index solids}, {@index ton}, {@index weight},
+ * {@index wet}.
  */
 @NullMarked
 package org.papermath.quantity;

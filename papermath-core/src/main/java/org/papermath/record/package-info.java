@@ -16,6 +16,10 @@
  *
  * <p>What a calibration finds goes into a studio, and the next plan is that much surer. {@link org.papermath.record.CalibratingDay} finds
  * what a fibre does from one day at the beater.
+ *
+ * <p>Words of the trade that lead here: {@index batch}, {@index drift}, {@index grammage}, {@index hand},
+ * {@index lighter}, {@index match}, {@index misprint}, {@index outlier}, {@index place}, {@index post},
+ * {@index ream}, {@index repeat}, {@index scatter}, {@index series}, {@index vat}, {@index weigh}.
  */
 @NullMarked
 package org.papermath.record;

@@ -33,6 +33,10 @@
  *
  * <p>What cannot be at all is refused when it is built: a circle of waits, more held than there is, a longest wait that is
  * too short for what lies between. What cannot be kept in the days there are is told by the timetable.
+ *
+ * <p>Words of the trade that lead here: {@index back}, {@index calendar}, {@index date}, {@index day}, {@index days},
+ * {@index deadline}, {@index hands}, {@index hour}, {@index hours}, {@index pace}, {@index posts}, {@index press},
+ * {@index rate}, {@index reach}, {@index start}, {@index target}.
  */
 @NullMarked
 package org.papermath.schedule;

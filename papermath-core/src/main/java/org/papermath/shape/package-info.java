@@ -9,6 +9,12 @@
  * }</pre>
  *
  * <p>Across is the width of a thing, along its height, as it lies in front of one; shrinkage keeps to these directions.
+ *
+ * <p>Words of the trade that lead here: {@index area}, {@index bulk}, {@index caliper}, {@index clearance},
+ * {@index cut}, {@index deckle}, {@index density}, {@index edges}, {@index envelope}, {@index free},
+ * {@index grammage}, {@index layout}, {@index linear}, {@index loft}, {@index nature}, {@index parent},
+ * {@index rack}, {@index restrained}, {@index shelf}, {@index shrinkage}, {@index side}, {@index size},
+ * {@index stack}, {@index thickness}, {@index tight}, {@index trim}, {@index turned}.
  */
 @NullMarked
 package org.papermath.shape;

@@ -15,6 +15,13 @@
  * }</pre>
  *
  * <p>What shrinks gets heavier to the square metre, and {@link org.papermath.sheet.DensityModel} says how thick it comes out.
+ *
+ * <p>Words of the trade that lead here: {@index bath}, {@index caliper}, {@index ceiling}, {@index cockle},
+ * {@index counts}, {@index curing}, {@index curl}, {@index edition}, {@index extras}, {@index fibre}, {@index flat},
+ * {@index gelatine}, {@index heel}, {@index ink}, {@index loft}, {@index losses}, {@index match}, {@index overs},
+ * {@index pick-up}, {@index press}, {@index reject}, {@index restraint}, {@index rounding}, {@index sample},
+ * {@index size}, {@index spare}, {@index thickness}, {@index trials}, {@index tub}, {@index waterleaf},
+ * {@index weigh}, {@index yield}.
  */
 @NullMarked
 package org.papermath.sheet;

@@ -14,6 +14,11 @@
  *
  * <p>Fibre, water and additives are balanced exactly, sheet by sheet; a vat that would run dry is refused, with the sheet. What a
  * weighed sheet says in mid-run is put right by {@link org.papermath.vat.VatRun#correct}.
+ *
+ * <p>Words of the trade that lead here: {@index bail}, {@index balance}, {@index bucket}, {@index charge},
+ * {@index dip}, {@index drift}, {@index hose}, {@index jug}, {@index level}, {@index lift}, {@index litres},
+ * {@index mark}, {@index mould}, {@index pail}, {@index recharge}, {@index scoop}, {@index size}, {@index thin},
+ * {@index top-up}, {@index tub}, {@index vat}, {@index water}.
  */
 @NullMarked
 package org.papermath.vat;
