@@ -17,6 +17,9 @@ import org.papermath.schedule.Phase;
 
 /** Sizing in the bath, cutting, folding and gluing. */
 final class FinishSection extends CardSection {
+    private static final String FROM_LEFT = " from the left";
+    private static final String FROM_BELOW = " from below";
+
     FinishSection(CardWriter card) {
         super(card);
     }
@@ -144,27 +147,42 @@ final class FinishSection extends CardSection {
                         + " it should go in without a push. If not: score 1 mm further out");
     }
 
-    /** Where the folds lie on the blank, from its lower left corner. */
+    /** Where the folds lie on the blank, from its lower left corner, and where the flap is scored. */
     private static String folds(EnvelopePlan envelope) {
-        List<String> across = new ArrayList<>();
-        List<String> along = new ArrayList<>();
+        List<String> fromLeft = new ArrayList<>();
+        List<String> fromBelow = new ArrayList<>();
+        String flap = "";
         for (Line fold : envelope.folds()) {
-            double x1 = fold.from().across().in("mm");
-            double x2 = fold.to().across().in("mm");
-            boolean upright = Math.abs(x1 - x2) < 1e-6;
-            String at = Figures.half(upright ? x1 : fold.from().along().in("mm"));
-            List<String> some = upright ? across : along;
-            if (!some.contains(at)) {
-                some.add(at);
+            boolean isUpright = isSame(fold.from().across(), fold.to().across());
+            if (!isUpright && !isSame(fold.from().along(), fold.to().along())) {
+                return "folds run aslant: take them from the drawing of the blank";
+            }
+            String at =
+                    Figures.half((isUpright ? fold.from().across() : fold.from().along()).in("mm"));
+            if (fold.kind() == Line.Kind.SCORE) {
+                flap = "flap scored at " + Written.set(at + " mm") + (isUpright ? FROM_LEFT : FROM_BELOW);
+            } else if (!(isUpright ? fromLeft : fromBelow).contains(at)) {
+                (isUpright ? fromLeft : fromBelow).add(at);
             }
         }
-        return (across.isEmpty()
-                        ? ""
-                        : "folds at " + Written.set(String.join(" and ", across) + " mm") + " from the left")
-                + (along.isEmpty()
-                        ? ""
-                        : (across.isEmpty() ? "folds at " : ", ") + Written.set(String.join(" and ", along) + " mm")
-                                + " from below");
+        List<String> said = new ArrayList<>();
+        if (!fromLeft.isEmpty()) {
+            said.add("folds at " + Written.set(String.join(" and ", fromLeft) + " mm") + FROM_LEFT);
+        }
+        if (!fromBelow.isEmpty()) {
+            said.add((said.isEmpty() ? "folds at " : "at ")
+                    + Written.set(String.join(" and ", fromBelow) + " mm")
+                    + FROM_BELOW);
+        }
+        if (!flap.isEmpty()) {
+            said.add(flap);
+        }
+        return String.join(", ", said);
+    }
+
+    /** To a tenth of a millimetre, which no bone folder holds. */
+    private static boolean isSame(Amount<Length> one, Amount<Length> other) {
+        return Math.abs(one.si() - other.si()) < 1e-4;
     }
 
     /** A side inside an envelope that shrinks with its sheet, where there is one. */

@@ -13,7 +13,10 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.papermath.drying.Dryer;
+import org.papermath.envelope.EnvelopeStyle;
 import org.papermath.fibre.Fibres;
 import org.papermath.fibre.Furnish;
 import org.papermath.mould.Mould;
@@ -21,6 +24,7 @@ import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.order.Recipe;
 import org.papermath.order.Studio;
+import org.papermath.plan.EnvelopePlan;
 import org.papermath.plan.MakingPlan;
 import org.papermath.plan.PiecePlan;
 import org.papermath.press.Felts;
@@ -224,5 +228,35 @@ class CardContentTest {
         assertThat(page).doesNotContain("\uE002", "\uE003", "\uE004", "\uE006", "\uE007");
         assertThat(count(page, "<b>")).isPositive().isEqualTo(count(page, "</b>"));
         assertThat(count(page, "<small>")).isEqualTo(count(page, "</small>"));
+    }
+
+    /** Folds are told from the corner of the blank where they run along its sides; the pocket lies between them. */
+    @ParameterizedTest
+    @EnumSource(EnvelopeStyle.class)
+    void foldsOfAnEnvelopeAreToldWhereTheyRunStraight(EnvelopeStyle style) {
+        Order order = order(1).toBuilder()
+                .piece(Piece.of("envelope", 12, "grey")
+                        .grammage(Grammage.gsm(90))
+                        .envelopeFor("card number 1", style)
+                        .build())
+                .build();
+        MakingPlan plan = MakingPlan.of(order, whole());
+        EnvelopePlan envelope = plan.piece("envelope").envelope();
+        String card = joined(MakingCard.of(plan));
+        boolean isAslant = envelope.folds().stream()
+                .anyMatch(fold -> Math.abs(fold.from().across().si()
+                                        - fold.to().across().si())
+                                > 1e-4
+                        && Math.abs(fold.from().along().si() - fold.to().along().si()) > 1e-4);
+        if (isAslant) {
+            assertThat(card).contains("folds run aslant: take them from the drawing");
+            return;
+        }
+        Matcher left = Pattern.compile("folds at ([0-9.]+) and ([0-9.]+) mm from the left")
+                .matcher(card);
+        assertThat(left.find()).as(card).isTrue();
+        assertThat(Double.parseDouble(left.group(2)) - Double.parseDouble(left.group(1)))
+                .isCloseTo(envelope.outsideWidth().in("mm"), within(1.0));
+        assertThat(card).containsPattern("flap scored at [0-9.]+ mm from (below|the left)");
     }
 }

@@ -3,6 +3,7 @@ package org.papermath.site;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.font.FontRenderContext;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -39,6 +40,7 @@ final class Charts {
     private static final Color INK = new Color(0x22, 0x22, 0x22);
     private static final Color GRID = new Color(0xd8, 0xd4, 0xca);
     private static final int DECIMALS = 2;
+    private static final boolean CAN_LETTER = canLetter();
 
     /** How a line is drawn. */
     record Line(Color colour, BasicStroke stroke, Marker marker) {
@@ -202,6 +204,9 @@ final class Charts {
     }
 
     private static String svg(Chart<?, ?> chart, String title, String description) {
+        if (!CAN_LETTER) {
+            return withoutLetters(chart.getWidth(), chart.getHeight(), title, description);
+        }
         Document document;
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
@@ -233,5 +238,31 @@ final class Charts {
             throw new UncheckedIOException(e);
         }
         return out.toString().replaceFirst("(?s)<!DOCTYPE.*?>\\s*", "").replaceAll("\\s+>", ">");
+    }
+
+    /** Whether there is a font to letter with: a slim machine has none, or no library that finds it, and tells so by an error. */
+    private static boolean canLetter() {
+        try {
+            FONT.createGlyphVector(new FontRenderContext(null, true, true), "0").getOutline();
+            return true;
+        } catch (LinkageError | InternalError | RuntimeException e) {
+            return false;
+        } catch (Error e) {
+            if (e.getClass() == Error.class) {
+                // "No physical fonts found" comes as a plain one.
+                return false;
+            }
+            throw e;
+        }
+    }
+
+    /** A frame that says where the figures are, so that the pages can be made without a font too. */
+    private static String withoutLetters(int width, int height, String title, String description) {
+        return "<svg xmlns=\"" + SVG + "\" role=\"img\" width=\"" + width + "\" height=\"" + height
+                + "\" viewBox=\"0 0 "
+                + width + " " + height + "\">\n<title>" + Html.escape(title) + "</title>\n<desc>"
+                + Html.escape(description) + "</desc>\n<rect x=\"1\" y=\"1\" width=\"" + (width - 2) + "\" height=\""
+                + (height - 2) + "\" fill=\"#fff\" stroke=\"#222\"/>\n<text x=\"12\" y=\"32\" font-size=\"" + LETTERING
+                + "\" font-family=\"sans-serif\" fill=\"#222\">Made without a font: see the numbers below.</text>\n</svg>\n";
     }
 }
