@@ -571,6 +571,9 @@ public final class Units {
         return kind.codes().get(0).equals("1") ? "12.5" : "12.5 " + kind.codes().get(0);
     }
 
+    /** Units of mass by which presses are called, and the units of force that are meant. */
+    private static final Map<String, String> WEIGHTS = Map.of("t", "tf", "kg", "kgf", "lb", "lbf");
+
     static PapermathException unknown(Kind<?> kind, String code) {
         String plain = code.strip();
         PapermathException question = DoubtfulUnit.question(kind, UnitWords.withoutHyphen(plain));
@@ -578,10 +581,11 @@ public final class Units {
             return question;
         }
         List<String> others = Kind.kindsThatKnow(plain);
-        String nearest = nearest(kind, plain);
+        String weight = kind == (Kind<?>) Kinds.FORCE ? WEIGHTS.get(plain) : null;
+        String nearest = weight != null ? weight : nearest(kind, plain);
         String hint = !others.isEmpty()
                 ? " \"" + plain + "\" measures " + String.join(" or ", others.subList(0, Math.min(3, others.size())))
-                        + "."
+                        + "." + (weight == null ? "" : " The force of its weight is \"" + weight + "\".")
                 : nearest != null ? " Did you mean \"" + nearest + "\"?" : "";
         return Refused.of(
                 "unit.unknown",

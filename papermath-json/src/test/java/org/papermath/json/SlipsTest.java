@@ -57,6 +57,7 @@ class SlipsTest {
             ["380 mm", "560 mm"]        | "380 x 560 mm"              | studio.json/moulds/0/opening   | Write ["380 mm", "560 mm"].
             ["380 mm", "560 mm"]        | "15in × 22in"               | studio.json/moulds/0/opening   | Write ["15 in", "22 in"].
             ["380 mm", "560 mm"]        | "15 x 22 1/2 in"            | studio.json/moulds/0/opening   | Write ["15 in", "22.5 in"].
+            ["380 mm", "560 mm"]        | "A2"                        | studio.json/moulds/0/opening   | Write two sides in brackets, such as ["210 mm", "297 mm"].
             ["380 mm", "560 mm"]        | {"a": 1}                    | studio.json/moulds/0/opening   | Put [ ] round it.
             "380 mm"                    | "15 1/2 in"                 | studio.json/moulds/0/opening/0 | For "15 1/2 in" write "15.5 in".
             "inTurn": 2                 | "inTurn": "2"               | studio.json/moulds/0/inTurn    | Take the quotation marks away.
@@ -75,6 +76,20 @@ class SlipsTest {
         if (fault.found().equals("a list") || fault.found().equals("an object")) {
             assertThat(fault.text()).as("what was found is no noise").contains(fault.found());
         }
+    }
+
+    /** What is nearly right says what is meant: a force for a mass, a fibre of two cuts, a name that nobody has. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            "jack": "20 tonf_us"        | "jack": "20 t"              | studio.json/press/jack         | "t" measures mass. The force of its weight is "tf".
+            "jack": "20 tonf_us"        | "jack": "9000 kg"           | studio.json/press/jack         | The force of its weight is "kgf".
+            "fibre": "cotton rag", "share": "60 %" | "fibre": "cotton linter", "share": "60 %" | papers/reed.json/furnish/0/fibre | It may be linter-second-cut or linter-first-cut or cotton-rag.
+            "recipe": "reed", "size"    | "recipe": "read", "size"    | order.json/pieces/0/recipe     | there is no recipe "read". Did you mean "reed"?
+            """)
+    void whatIsMeantIsNamed(String good, String slip, String place, String said) {
+        Fault fault = only(good, slip);
+        assertThat(place(fault)).isEqualTo(place);
+        assertThat(fault.text()).contains(said);
     }
 
     /** A member that is misspelt, or called otherwise in the trade, is not told to be missing too. */

@@ -76,7 +76,12 @@ public final class ReadResult<T> {
         return new ReadResult<>(place, null, true);
     }
 
-    ValueReader place() {
+    /**
+     * Returns where it was read.
+     *
+     * @return the reader at that place
+     */
+    public ValueReader place() {
         return place;
     }
 

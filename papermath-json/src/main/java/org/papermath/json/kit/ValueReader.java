@@ -754,6 +754,25 @@ public final class ValueReader {
     }
 
     /**
+     * Reads a list of which somebody may write a text instead.
+     *
+     * @param <T> the type of the items
+     * @param least the fewest items accepted
+     * @param most the most items accepted
+     * @param item reads one item
+     * @param example what to write in place of a text, in words with an example
+     * @return an unmodifiable list
+     */
+    public <T> ReadResult<List<T>> list(
+            int least, int most, Function<? super ValueReader, ReadResult<T>> item, String example) {
+        if (isText() && twoSides().isEmpty()) {
+            wrongType(JsonValue.Type.LIST.words(), " Write " + example + ".");
+            return ReadResult.faulty(this);
+        }
+        return list(least, most, item);
+    }
+
+    /**
      * Reads a list.
      *
      * @param <T> the type of the items

@@ -95,7 +95,8 @@ public final class CommonMembers {
 
     /** Reads two sides, {@code ["148 mm", "210 mm"]}. */
     static ReadResult<List<Amount<Length>>> sides(ValueReader at, Limits.Range<Length> limits, String what) {
-        return at.list(2, 2, side -> within(side, limits, what));
+        return at.list(
+                2, 2, side -> within(side, limits, what), "two sides in brackets, such as [\"210 mm\", \"297 mm\"]");
     }
 
     /** Reads a quantity within limits. */

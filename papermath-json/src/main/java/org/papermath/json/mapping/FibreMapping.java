@@ -1,6 +1,7 @@
 package org.papermath.json.mapping;
 
 import java.util.List;
+import java.util.Locale;
 import org.papermath.fibre.BoughtFibre;
 import org.papermath.fibre.Fibre;
 import org.papermath.fibre.Fibres;
@@ -34,7 +35,8 @@ public final class FibreMapping {
                 throw Refused.of(
                         e.code(),
                         "the library knows no fibre \"" + JsonValue.shown(text) + "\"."
-                                + (nearest.isEmpty() ? "" : " Did you mean \"" + nearest + "\"?") + " It knows: "
+                                + (nearest.isEmpty() ? alike(text, ids) : " Did you mean \"" + nearest + "\"?")
+                                + " It knows: "
                                 + String.join(", ", ids) + ". " + otherwise,
                         "found",
                         text,
@@ -44,6 +46,15 @@ public final class FibreMapping {
                         ids);
             }
         });
+    }
+
+    /** Those that have a word of the name in theirs: a linter is of the first cut or the second. */
+    private static String alike(String text, List<String> ids) {
+        List<String> words = List.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}]+", -1));
+        List<String> alike = ids.stream()
+                .filter(id -> words.stream().anyMatch(List.of(id.split("-", -1))::contains))
+                .toList();
+        return alike.isEmpty() ? "" : " It may be " + String.join(" or ", alike) + ".";
     }
 
     /** Reads the form a fibre is bought in. */

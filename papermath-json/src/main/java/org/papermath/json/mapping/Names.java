@@ -1,6 +1,7 @@
 package org.papermath.json.mapping;
 
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,7 @@ public final class Names {
     private final String twice;
     private final Map<String, ReadResult<String>> places = new LinkedHashMap<>();
     private final Set<String> names = places.keySet();
+    private final Set<String> told = new HashSet<>();
     private boolean complete = true;
     /** The name last found among the others: neighbours often ask for the same. */
     private String found = "";
@@ -87,6 +89,10 @@ public final class Names {
         if (names.contains(name.get())) {
             found = name.get();
             return name;
+        }
+        if (!told.add(name.get())) {
+            // The same name at another place is the same slip.
+            return ReadResult.faulty(name.place());
         }
         String nearest = name.nearest(names);
         return name.refuse(
