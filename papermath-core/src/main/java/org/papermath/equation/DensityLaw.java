@@ -32,6 +32,14 @@ public sealed interface DensityLaw {
      * @param saturation p_sat, above which more pressing adds nothing
      */
     record Pressing(double exponent, double reference, double least, double saturation) {
+        /** Whether another is the same in every number; the equals of a record costs more than the law. */
+        private boolean isAs(Pressing other) {
+            return exponent == other.exponent
+                    && reference == other.reference
+                    && least == other.least
+                    && saturation == other.saturation;
+        }
+
         /** Density over that at the reference pressure. */
         public double factor(double pressure) {
             return Density.ofPressure(1, Math.max(pressure, least), reference, saturation, exponent);
@@ -125,7 +133,7 @@ public sealed interface DensityLaw {
             double factor = Double.NaN;
             for (int i = 0; i < fibres.length; i++) {
                 if (fibres[i] instanceof Beaten beaten) {
-                    if (!beaten.pressing.equals(pressing)) {
+                    if (pressing == null || !beaten.pressing.isAs(pressing)) {
                         pressing = beaten.pressing;
                         factor = pressing.factor(pressure);
                     }

@@ -40,6 +40,9 @@ public final class Assumptions {
     /** How many rows there are: the place of the next one. */
     private final int size;
 
+    /** Whether rows laid over the table say what an assumption differs by from making to making. */
+    private final boolean ownMakings;
+
     /** Hears what is looked up; null where nobody asks. */
     private final @Nullable Consumer<Assumption> heard;
 
@@ -59,8 +62,14 @@ public final class Assumptions {
         private volatile @Nullable List<Assumption> own;
     }
 
-    private Assumptions(AssumptionsTable table, SharedMap<OfId> over, int size, @Nullable Consumer<Assumption> heard) {
+    private Assumptions(
+            AssumptionsTable table,
+            SharedMap<OfId> over,
+            boolean ownMakings,
+            int size,
+            @Nullable Consumer<Assumption> heard) {
         this.table = table;
+        this.ownMakings = ownMakings;
         this.over = over;
         this.size = size;
         this.heard = heard;
@@ -68,7 +77,7 @@ public final class Assumptions {
 
     /** Returns the store of a table. */
     static Assumptions of(AssumptionsTable table) {
-        return new Assumptions(table, SharedMap.empty(), table.rows().size(), null);
+        return new Assumptions(table, SharedMap.empty(), false, table.rows().size(), null);
     }
 
     /** Returns a store that holds nothing yet. */
@@ -139,21 +148,29 @@ public final class Assumptions {
      * @return the assumption, or empty if no scope has one
      */
     public Optional<Assumption> find(String id, Scope scope) {
-        Map<String, PlacedRow> shipped = table.ofId(id);
         OfId own = over.get(id);
+        PlacedRow only = own == null ? table.only(id) : null;
+        if (only != null) {
+            return Optional.of(told(only));
+        }
+        Map<String, PlacedRow> shipped = table.ofId(id);
         if (own == null && shipped.isEmpty()) {
             return Optional.empty();
         }
         for (String text : scope.outwards()) {
             PlacedRow found = at(text, own, shipped);
             if (found != null) {
-                if (heard != null) {
-                    heard.accept(found.row());
-                }
-                return Optional.of(found.row());
+                return Optional.of(told(found));
             }
         }
         return Optional.empty();
+    }
+
+    private Assumption told(PlacedRow found) {
+        if (heard != null) {
+            heard.accept(found.row());
+        }
+        return found.row();
     }
 
     /**
@@ -164,7 +181,7 @@ public final class Assumptions {
      */
     public Assumptions heardBy(Consumer<Assumption> listener) {
         Objects.requireNonNull(listener, "listener");
-        return new Assumptions(table, over, size, listener);
+        return new Assumptions(table, over, ownMakings, size, listener);
     }
 
     private static @Nullable PlacedRow at(String scope, @Nullable OfId own, Map<String, PlacedRow> shipped) {
@@ -257,7 +274,8 @@ public final class Assumptions {
         OfId more = own == null
                 ? new OfId(scope, SharedMap.<PlacedRow>empty().with(scope, placed))
                 : new OfId(own.first(), own.rows().with(scope, placed));
-        return new Assumptions(table, over.with(id, more), old == null ? size + 1 : size, heard);
+        return new Assumptions(
+                table, over.with(id, more), ownMakings || id.startsWith(MAKING), old == null ? size + 1 : size, heard);
     }
 
     /**
@@ -424,7 +442,8 @@ public final class Assumptions {
      * @return the assumption, its likely value the same
      */
     public Assumption overMakings(Assumption row) {
-        return row.widened(makingHalf(row));
+        Assumption shipped = ownMakings || heard != null ? null : table.overMakings(row);
+        return shipped == null ? row.widened(makingHalf(row)) : shipped;
     }
 
     /**

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +21,8 @@ final class AssumptionsTable {
     private final List<Assumption> rows;
     /** By id, then by the text of the scope, so that a look-up need not glue the two together. */
     private final Map<String, Map<String, PlacedRow>> byId;
+    /** The row of each id that has no other and holds for everything. */
+    private final Map<String, PlacedRow> only = new HashMap<>();
 
     AssumptionsTable(String edition, List<Assumption> rows) {
         this.edition = edition;
@@ -33,6 +36,12 @@ final class AssumptionsTable {
                 throw new IllegalStateException("edition " + edition + ": " + row.key() + " stands twice");
             }
         }
+        byId.forEach((id, placed) -> {
+            PlacedRow general = placed.get(Scope.GENERAL.own());
+            if (general != null && placed.size() == 1) {
+                only.put(id, general);
+            }
+        });
     }
 
     /** Reads the text of a table. */
@@ -63,9 +72,34 @@ final class AssumptionsTable {
         return rows;
     }
 
+    /** Returns the row of an id that has but one, which holds for everything: no scope has to be asked for it. */
+    @Nullable
+    PlacedRow only(String id) {
+        return only.get(id);
+    }
+
     /** Returns the rows of an id by the text of their scope, in the order of the table. */
     Map<String, PlacedRow> ofId(String id) {
         return byId.getOrDefault(id, Map.of());
+    }
+
+    /** The bands of all rows over makings, as a store has them that lays no scatter of makings over this table. */
+    private volatile @Nullable IdentityHashMap<Assumption, Assumption> overMakings;
+
+    /** Returns a row of this table with its band over makings; nothing for a row of another. */
+    @Nullable
+    Assumption overMakings(Assumption row) {
+        IdentityHashMap<Assumption, Assumption> all = overMakings;
+        if (all == null) {
+            // Two threads may both work it out; it comes out the same.
+            Assumptions bare = Assumptions.of(this);
+            all = new IdentityHashMap<>();
+            for (Assumption one : rows) {
+                all.put(one, one.widened(bare.makingHalf(one)));
+            }
+            overMakings = all;
+        }
+        return all.get(row);
     }
 
     private static Assumption row(List<String> cell, String edition, String line) {
@@ -73,7 +107,8 @@ final class AssumptionsTable {
             throw new IllegalStateException("edition " + edition + ": a row of " + cell.size() + " cells: " + line);
         }
         return new Assumption(
-                cell.get(0),
+                // Who looks it up names it by a literal, which then is the same object.
+                cell.get(0).intern(),
                 Scope.parse(cell.get(1)),
                 cell.get(2),
                 Double.parseDouble(cell.get(3)),
