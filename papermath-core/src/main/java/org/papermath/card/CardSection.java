@@ -16,7 +16,6 @@ import org.papermath.plan.Schedule;
 import org.papermath.plan.Stage;
 import org.papermath.plan.StepCaution;
 import org.papermath.plan.WorkStep;
-import org.papermath.quantity.Refused;
 import org.papermath.schedule.Day;
 
 /** A section of a card: a stage of the work. */
@@ -24,12 +23,14 @@ abstract class CardSection {
     /** A unit at the end of a figure. */
     private static final Pattern UNIT = Pattern.compile(" (?:g|kg|mm|µm|s|h|min|%|g/m²)$");
 
+    private final CardWriter card;
     final MakingPlan plan;
     final Lettered pieces;
     final Figures figures;
     final CardForm form;
 
     CardSection(CardWriter card) {
+        this.card = card;
         this.plan = card.plan();
         this.pieces = card.pieces();
         this.figures = card.figures();
@@ -176,11 +177,7 @@ abstract class CardSection {
 
     /** {@return the days by the hour; none where they are not dated, or go on for so long that nobody would write them} */
     final List<Day> calendar() {
-        try {
-            return plan.schedule().calendar();
-        } catch (Refused tooLong) {
-            return List.of();
-        }
+        return card.calendar();
     }
 
     final Optional<LocalDate> start(String step) {

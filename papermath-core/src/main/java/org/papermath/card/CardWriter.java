@@ -1,7 +1,10 @@
 package org.papermath.card;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.papermath.plan.MakingPlan;
+import org.papermath.quantity.Refused;
+import org.papermath.schedule.Day;
 
 /** Writes a {@link MakingCard}, section by section in the order of the work. */
 final class CardWriter {
@@ -9,6 +12,7 @@ final class CardWriter {
     private final Lettered pieces;
     private final Figures figures;
     private final CardForm form;
+    private @Nullable List<Day> calendar;
 
     CardWriter(MakingPlan plan, CardForm form) {
         this.plan = plan;
@@ -31,6 +35,20 @@ final class CardWriter {
 
     CardForm form() {
         return form;
+    }
+
+    /** The days by the hour, worked out once; none where they are not dated, or go on for longer than anybody would write. */
+    List<Day> calendar() {
+        List<Day> days = calendar;
+        if (days == null) {
+            try {
+                days = plan.schedule().calendar();
+            } catch (Refused tooLong) {
+                days = List.of();
+            }
+            calendar = days;
+        }
+        return days;
     }
 
     void write() {

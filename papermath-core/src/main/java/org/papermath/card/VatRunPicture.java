@@ -18,14 +18,17 @@ final class VatRunPicture {
     private static final double[] REACH = {0.1, 0.2, 0.5, 1};
 
     private static final double GREY = 0.05;
+    /** A run of more sheets is no picture but a grey bar. */
+    private static final int MOST = 2000;
     /** Sheets up to which each has a dot. */
     private static final int DOTS = 80;
 
     private VatRunPicture() {}
 
-    /** {@return the picture; none for a piece that is not dipped from a vat, or of one sheet} */
+    /** {@return the picture; none for a piece that is not dipped from a vat, of one sheet, or of thousands} */
     static Optional<String> of(MakingPlan plan, PiecePlan piece) {
-        if (!piece.vatStage().isDone() || piece.counts().sheets() < 2) {
+        int sheets = piece.counts().sheets();
+        if (!piece.vatStage().isDone() || sheets < 2 || sheets > MOST) {
             return Optional.empty();
         }
         double aim = piece.forming().solids().si();
