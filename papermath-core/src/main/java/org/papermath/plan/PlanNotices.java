@@ -470,7 +470,6 @@ final class PlanNotices {
         }
     }
 
-    /** What is lifted and poured, and what the steps of the tools do to it. */
     /** Warns of pigment and filler that leave a sheet weak. */
     private void loads(PreparingStock batch, Recipe recipe, String name) {
         for (int a = 0; a < recipe.additives().size(); a++) {
@@ -482,6 +481,52 @@ final class PlanNotices {
         }
     }
 
+    /** A sheet that drains so slowly that nobody holds the mould for it. */
+    private void slow(PiecePlan read, String of) {
+        double most = limit("mould.drain-warning");
+        read.drainTimeStage()
+                .optional()
+                .filter(time -> time.likely().si() > most)
+                .ifPresent(time -> warn(
+                        "drain-time.long",
+                        of + "a sheet drains in " + time.likely() + "; above "
+                                + Kinds.TIME.ofSi(most, "s")
+                                + " the mould is hard to hold and fibres sink together. Beat less, warm the vat, or build"
+                                + " the sheet up of two dips.",
+                        "piece",
+                        read.name(),
+                        "given",
+                        time.likely().toString(),
+                        "limit",
+                        Kinds.TIME.ofSi(most, "s").toString()));
+    }
+
+    /** Paper so thick where it is folded that it cracks: at the second fold it lies double. */
+    private void fold(PiecePlan read, String of) {
+        int folds = read.piece().folds();
+        if (folds == 0) {
+            return;
+        }
+        double most = limit("fold.thickness-warning");
+        read.finished()
+                .caliperStage()
+                .optional()
+                .map(caliper -> caliper.likely().si() * (1 << (folds - 1)))
+                .filter(thick -> thick > most)
+                .ifPresent(thick -> warn(
+                        "fold.thick",
+                        of + "at its last fold " + Kinds.LENGTH.ofSi(thick, "mm") + " of paper is folded; above "
+                                + Kinds.LENGTH.ofSi(most, "mm")
+                                + " it cracks on the outside. Score it first, or make it thinner.",
+                        "piece",
+                        read.name(),
+                        "given",
+                        Kinds.LENGTH.ofSi(thick, "mm").toString(),
+                        "limit",
+                        Kinds.LENGTH.ofSi(most, "mm").toString()));
+    }
+
+    /** What is lifted and poured, and what the steps of the tools do to it. */
     private void vat(int p, PiecePlan read, String of) {
         FillingVat.Setting set = settings.vat(p);
         String name = read.name();
@@ -677,6 +722,8 @@ final class PlanNotices {
             openBand(of, "piece", name, figure, numbers.bands().likely().place(figure, p));
         }
         vat(p, read, of);
+        slow(read, of);
+        fold(read, of);
         if (read.forming().deckleToMake()) {
             note(
                     sheet.mould() < 0 ? "mould.none-large-enough" : "deckle.to-make",

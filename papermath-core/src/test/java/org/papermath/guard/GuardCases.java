@@ -874,6 +874,20 @@ final class GuardCases {
                 () -> MakingPlan.of(
                         order(Furnish.of(IRIS).bought(IRIS, Form.HALF_STUFF), cards().build()), full().build()));
         cases.put(
+                "slow-to-drain-and-folded-thick",
+                () -> MakingPlan.of(
+                        Order.of("order")
+                                .recipe(Recipe.of("recipe", Furnish.of(Fibres.ABACA))
+                                        .beating(hours(9))
+                                        .build())
+                                .piece(Piece.of("cover", 20, "recipe")
+                                        .size(mm(200), mm(280))
+                                        .grammage(Grammage.gsm(400))
+                                        .folds(2)
+                                        .build())
+                                .build(),
+                        full().build()));
+        cases.put(
                 "nearly-half-pigment",
                 () -> MakingPlan.of(
                         Order.of("order")
