@@ -13,6 +13,9 @@ final class TextForm implements CardForm {
     /** Lines of a page, at nine points on ten. */
     static final int PAGE = 69;
 
+    /** Lines of a section that a page has room for below its head. */
+    private static final int FULL = PAGE - 4;
+
     private static final int SIGN = 4;
     private static final int LABEL = 26;
     private static final int COLUMN = 18;
@@ -42,6 +45,7 @@ final class TextForm implements CardForm {
 
     /** The lines, with a page head where a page begins; sections are not broken that find room on one. */
     List<String> lines() {
+        breakLong();
         List<Integer> starts = new ArrayList<>();
         int used = blocks.get(0).size();
         for (int i = 1; i < blocks.size(); i++) {
@@ -65,6 +69,24 @@ final class TextForm implements CardForm {
             lines.addAll(start >= 0 && !some.isEmpty() && some.get(0).isEmpty() ? some.subList(1, some.size()) : some);
         }
         return List.copyOf(lines);
+    }
+
+    /** Breaks a section that is longer than a page, before a line that begins something. */
+    private void breakLong() {
+        for (int i = 0; i < blocks.size(); i++) {
+            List<String> whole = blocks.get(i);
+            if (whole.size() <= FULL) {
+                continue;
+            }
+            int at = FULL;
+            while (at > FULL / 2 && whole.get(at).startsWith("    ")) {
+                at--;
+            }
+            blocks.set(i, List.copyOf(whole.subList(0, at)));
+            blocks.add(i + 1, List.copyOf(whole.subList(at, whole.size())));
+            int next = i;
+            places.replaceAll(place -> place > next ? place + 1 : place);
+        }
     }
 
     /** Two texts at the ends of a line; of two lines if they do not fit. */

@@ -186,6 +186,28 @@ class CardContentTest {
                 .hasSameSizeAs(plan.schedule().calendar());
     }
 
+    /** Many pieces make sections longer than a page; they go on on the next. */
+    @Test
+    void noPageIsLongerThanItsPaper() {
+        MakingCard card = card(14, whole());
+        int page = 0;
+        int longest = 0;
+        int pages = 1;
+        for (String line : card.lines()) {
+            boolean isHead = line.startsWith("spring, page ");
+            page = isHead ? 0 : page + 1;
+            pages += isHead ? 1 : 0;
+            longest = Math.max(longest, page);
+            assertThat(line.length()).isLessThanOrEqualTo(80);
+        }
+        assertThat(longest).isLessThanOrEqualTo(70);
+        int all = pages;
+        assertThat(card.lines()).anyMatch(line -> line.startsWith("spring, page " + all + " of " + all));
+        assertThat(card.lines())
+                .filteredOn(line -> line.contains(" N card number "))
+                .isNotEmpty();
+    }
+
     /** Each sheet has its dot and each recharge its triangle. */
     @Test
     void theRunOfTheVatIsDrawnSheetBySheet() {
