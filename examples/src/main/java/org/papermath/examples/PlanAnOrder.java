@@ -1,11 +1,8 @@
 package org.papermath.examples;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -37,6 +34,7 @@ public final class PlanAnOrder {
     static final int BAD_INPUT = 2;
 
     private static final String SAMPLE = "midwinter-concert";
+    private static final String SAMPLE_ORDER = SAMPLE + "/order.json";
     private static final List<String> DOCUMENTS = List.of("order.json", "studio.json", "tide-grey.json");
     private static final int MANY = 12;
     private static final String USAGE = """
@@ -101,18 +99,14 @@ public final class PlanAnOrder {
      *     for the sample
      */
     public static void main(String[] args) {
-        PrintStream out = utf8(FileDescriptor.out);
-        PrintStream err = utf8(FileDescriptor.err);
+        PrintStream out = Output.utf8();
+        PrintStream err = Output.errors();
         int status = run(List.of(args), out, err, Instant.now());
         out.flush();
         err.flush();
         if (status != DONE) {
             System.exit(status);
         }
-    }
-
-    private static PrintStream utf8(FileDescriptor where) {
-        return new PrintStream(new FileOutputStream(where), true, StandardCharsets.UTF_8);
     }
 
     /**
@@ -140,14 +134,18 @@ public final class PlanAnOrder {
         String path = task.order();
         String text;
         try {
-            MakingPlan plan = path.isEmpty() ? planned(sample()) : PapermathDocuments.planOrder(Path.of(path));
-            List<OrderDrawings.Drawn> drawings = task.folder().isEmpty() ? List.of() : OrderDrawings.of(plan);
-            if (!task.folder().isEmpty() && !drawn(drawings, task.folder(), err)) {
-                return BAD_INPUT;
+            MakingPlan plan = path.isEmpty()
+                    ? PapermathDocuments.planOrder(resource("order.json"), SAMPLE_ORDER, PlanAnOrder::beside)
+                    : PapermathDocuments.planOrder(Path.of(path));
+            if (task.form() == Form.DRAWINGS) {
+                List<OrderDrawings.Drawn> drawings = OrderDrawings.of(plan);
+                if (!drawn(drawings, task.folder(), err)) {
+                    return BAD_INPUT;
+                }
+                text = drawings.stream().map(one -> one + "\n").collect(Collectors.joining());
+            } else {
+                text = text(task.form(), plan, now == null ? Instant.EPOCH : now);
             }
-            text = task.folder().isEmpty()
-                    ? text(task.form(), plan, now == null ? Instant.EPOCH : now)
-                    : drawings.stream().map(one -> one + "\n").collect(Collectors.joining());
             if (now != null) {
                 warn(plan, now.atZone(ZoneId.systemDefault()).toLocalDate(), err);
             }
@@ -197,10 +195,6 @@ public final class PlanAnOrder {
                     name + ": the sample cannot be saved there. Is the folder open to you, and the name a good one?");
             return BAD_INPUT;
         }
-    }
-
-    private static MakingPlan planned(Document<OrderDocument> read) {
-        return MakingPlan.of(read.value().order(), read.value().studio());
     }
 
     /** Says why a file cannot be opened. */
@@ -383,7 +377,7 @@ public final class PlanAnOrder {
 
     /** Reads the order that is bundled with the examples. */
     static Document<OrderDocument> sample() throws IOException {
-        return PapermathDocuments.readOrder(resource("order.json"), SAMPLE + "/order.json", PlanAnOrder::beside);
+        return PapermathDocuments.readOrder(resource("order.json"), SAMPLE_ORDER, PlanAnOrder::beside);
     }
 
     private static DocumentResolver.Found beside(String reference) throws IOException {

@@ -58,7 +58,7 @@ public final class PlanManyOrders {
      */
     public static void main(String[] args) {
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
-        PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+        PrintStream err = Output.errors();
         int status =
                 run(List.of(args), System.in, out, err, Runtime.getRuntime().availableProcessors());
         out.flush();

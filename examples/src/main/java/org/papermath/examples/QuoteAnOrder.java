@@ -1,13 +1,10 @@
 package org.papermath.examples;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import org.papermath.cost.Costing;
 import org.papermath.cost.Margin;
@@ -31,7 +28,7 @@ public final class QuoteAnOrder {
      * @param args none
      */
     public static void main(String[] args) {
-        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+        PrintStream out = Output.utf8();
         print(out);
     }
 

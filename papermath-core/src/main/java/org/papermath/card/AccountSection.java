@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
 import org.papermath.plan.Balance;
 import org.papermath.plan.BatchPlan;
@@ -26,6 +27,8 @@ final class AccountSection extends CardSection {
     private static final String REST = "handling and water";
     /** What is less than this part of the whole is told with the rest. */
     private static final double TRIFLE = 0.01;
+    /** What is less than this part of the stock is not worth a pail. */
+    private static final double SPLASH = 0.005;
 
     AccountSection(CardWriter card) {
         super(card);
@@ -57,9 +60,9 @@ final class AccountSection extends CardSection {
                         Label.KEPT,
                         name + figures.band(batch.keptInVat()) + " of fibre; strain it and put it by");
             }
-            row(Mark.EXPECT, Label.PUT_BY, name + ComeOutSection.putBy(figures, batch));
+            row(Mark.EXPECT, Label.PUT_BY, name + putBy(batch));
         }
-        List<String> again = List.of("trim", "rejects", "trials").stream()
+        List<String> again = Stream.of("trim", "rejects", "trials")
                 .filter(parts::containsKey)
                 .toList();
         if (!again.isEmpty()) {
@@ -68,6 +71,21 @@ final class AccountSection extends CardSection {
         }
         cautions(WorkStep.CLEAR_UP);
         return true;
+    }
+
+    /** What is planned to be over of the stock of a batch. */
+    private String putBy(BatchPlan batch) {
+        double splash = SPLASH * batch.stock().mass().si();
+        double most = batch.stockPutBy().high().si();
+        String over = batch.stockPutBy().likely().si() >= splash
+                ? figures.band(batch.stockPutBy())
+                : "nothing is planned to be left"
+                        + (most < splash ? "" : ", up to " + Figures.two(most) + " kg may be");
+        return over
+                + batch.shortage()
+                        .map(one -> "; it may also run short by up to "
+                                + Digits.three(one.upTo().in("kg")) + " kg")
+                        .orElse("");
     }
 
     /** Oven-dry fibre by where it goes, kg, in the order of {@link #GATHERED}; what runs short is no part. */

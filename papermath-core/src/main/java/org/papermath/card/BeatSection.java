@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import javax.measure.quantity.Mass;
 import org.papermath.fibre.Fibre;
 import org.papermath.plan.AdditiveToWeigh;
 import org.papermath.plan.BatchPlan;
@@ -86,7 +87,7 @@ final class BeatSection extends CardSection {
 
     /** Less than the kitchen scale shows goes in as a thin solution. */
     private String thin(AdditiveToWeigh additive) {
-        Amount<javax.measure.quantity.Mass> dose = additive.productEach();
+        Amount<Mass> dose = additive.productEach();
         return dose.si() > 0 && dose.si() < plan.studio().scaleStep().si()
                 ? " (as " + figures.about(Kinds.MASS.ofSi(dose.si() / THIN, "g"), "oz") + " of a 1 % solution)"
                 : "";

@@ -36,7 +36,9 @@ interface CardForm {
     void line(Mark mark, String text);
 
     /** A sentence with its mark and a word in front of it. */
-    void row(Mark mark, String label, String text);
+    default void row(Mark mark, String label, String text) {
+        line(mark, label.isEmpty() ? text : label + ": " + text);
+    }
 
     /**
      * Rows under heads, wrapped within their columns.
@@ -48,7 +50,7 @@ interface CardForm {
     void table(Mark mark, List<String> heads, List<List<String>> rows);
 
     /**
-     * Pieces as columns, several below if there are many.
+     * Pieces as columns, several below if there are many; for two or more.
      *
      * @param head the word over the labels
      * @param names the heads of the columns

@@ -15,6 +15,7 @@ import org.papermath.plan.PiecePlan;
 import org.papermath.plan.Schedule;
 import org.papermath.plan.Stage;
 import org.papermath.plan.StepCaution;
+import org.papermath.plan.VatPlan;
 import org.papermath.plan.WorkStep;
 import org.papermath.schedule.Day;
 
@@ -102,8 +103,11 @@ abstract class CardSection {
         across(rows, mark, label.words(), said);
     }
 
+    /** Rows under the heads of the pieces; a piece that is alone has them as sentences. */
     final void columns(String head, List<Across> rows) {
-        if (!rows.isEmpty()) {
+        if (!pieces.areSeveral()) {
+            rows.forEach(row -> form.row(row.mark(), row.label(), row.cells().get(0)));
+        } else if (!rows.isEmpty()) {
             form.columns(head, pieces.all().stream().map(pieces::head).toList(), rows);
         }
     }
@@ -153,6 +157,11 @@ abstract class CardSection {
     /** Why a stage of no piece is done: once where it is the same for all, else piece by piece. */
     final void reasons(Label label, Function<PiecePlan, Stage<?>> stage) {
         each(Mark.MORE, label.words() + ":", piece -> stage.apply(piece).reason());
+    }
+
+    /** Whether it is so of the vat of any piece that is dipped from one. */
+    final boolean anyVat(Predicate<VatPlan> is) {
+        return any(piece -> piece.vatStage().optional().filter(is).isPresent());
     }
 
     final boolean any(Predicate<PiecePlan> is) {

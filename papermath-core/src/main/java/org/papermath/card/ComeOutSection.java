@@ -3,17 +3,13 @@ package org.papermath.card;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.papermath.evidence.Estimate;
-import org.papermath.plan.BatchPlan;
 import org.papermath.plan.MailPlan;
 import org.papermath.plan.PiecePlan;
-import org.papermath.text.Digits;
 
 /** What nine makings in ten will give, and what is over. */
 final class ComeOutSection extends CardSection {
-    /** What is less than this part of the whole is not worth a pail. */
-    private static final double TRIFLE = 0.005;
-
     ComeOutSection(CardWriter card) {
         super(card);
     }
@@ -111,7 +107,7 @@ final class ComeOutSection extends CardSection {
     private void mail(PiecePlan piece, MailPlan mail) {
         form.line(
                 Mark.EXPECT,
-                (pieces.areSeveral() ? pieces.letter(piece) + ": " : "")
+                pieces.before(piece, ": ")
                         + mail.verdict()
                                 .service()
                                 .map(service -> "goes as " + service + " in " + mail.country()
@@ -132,7 +128,7 @@ final class ComeOutSection extends CardSection {
         form.line(Mark.EXPECT, "the parcel: about " + Figures.grams(kilograms) + " of paper, and its box");
     }
 
-    private String side(Estimate<javax.measure.quantity.Length> side) {
+    private String side(Estimate<Length> side) {
         String text = figures.band(side);
         return text.endsWith(" mm") ? text.substring(0, text.length() - 3) : text;
     }
@@ -152,22 +148,5 @@ final class ComeOutSection extends CardSection {
     private static <Q extends Quantity<Q>> String half(Estimate<Q> whole, Estimate.Part<Q> part) {
         return Figures.two(
                 50 * (part.high().si() - part.low().si()) / whole.likely().si());
-    }
-
-    /** {@return what is planned to be over of the stock of a batch, in words} */
-    static String putBy(Figures figures, BatchPlan batch) {
-        double trifle = TRIFLE * batch.stock().mass().si();
-        String over = batch.stockPutBy().likely().si() >= trifle
-                ? figures.band(batch.stockPutBy())
-                : "nothing is planned to be left"
-                        + (batch.stockPutBy().high().si() < trifle
-                                ? ""
-                                : ", up to "
-                                        + Figures.two(batch.stockPutBy().high().si()) + " kg may be");
-        return over
-                + batch.shortage()
-                        .map(one -> "; it may also run short by up to "
-                                + Digits.three(one.upTo().in("kg")) + " kg")
-                        .orElse("");
     }
 }

@@ -23,15 +23,22 @@ final class DaysSection extends CardSection {
     /** Work of fewer minutes is not worth a word of its own on a day that has others. */
     private static final long TRIFLE = 3;
 
+    /** A name that begins or ends as another does is looked for before that. */
+    private final List<PiecePlan> longestFirst;
+
     DaysSection(CardWriter card) {
         super(card);
+        longestFirst = pieces.all().stream()
+                .sorted(Comparator.comparingInt((PiecePlan one) -> -one.name().length()))
+                .toList();
     }
 
     @Override
     boolean write(int number) {
         form.section(0, Label.DAYS.words(), "");
         Schedule schedule = plan.schedule();
-        if (calendar().isEmpty()) {
+        boolean isDated = !calendar().isEmpty();
+        if (!isDated) {
             form.table(
                     Mark.MORE,
                     List.of("", ""),
@@ -43,8 +50,6 @@ final class DaysSection extends CardSection {
                     Mark.SET,
                     List.of("", "", Label.BY_HAND.words(), Label.BY_ITSELF.words()),
                     calendar().stream().map(this::day).toList());
-        }
-        if (!calendar().isEmpty()) {
             for (Schedule.Step step : schedule.steps()) {
                 if (step.start().isEmpty()) {
                     form.line(Mark.NOTE, "not known when: " + step.name() + ", " + step.inDays());
@@ -67,7 +72,7 @@ final class DaysSection extends CardSection {
                                         + Digits.three(plan.ownStepHours().in("h")) + " h of hands more."
                                 : ""));
         cautions(WorkStep.CONDITION, WorkStep.PACK);
-        if (!calendar().isEmpty()) {
+        if (isDated) {
             DayBars bars = new DayBars();
             calendar()
                     .forEach(day -> bars.add(
@@ -90,16 +95,9 @@ final class DaysSection extends CardSection {
     private List<String> day(Day day) {
         Map<String, Set<String>> work = new LinkedHashMap<>();
         Duration machine = machine(day);
-        for (Day.Entry entry : day.entries()) {
-            if (entry.phase().kind() == Phase.Kind.HANDS_ON) {
-                boolean isTrifle = Duration.between(entry.from(), entry.to()).toMinutes() <= TRIFLE
-                        && !entry.phase().name().startsWith("put")
-                        && !entry.phase().name().startsWith("order");
-                if (!isTrifle) {
-                    add(work, entry);
-                }
-            }
-        }
+        day.entries().stream()
+                .filter(entry -> entry.phase().kind() == Phase.Kind.HANDS_ON && !isTrifle(entry))
+                .forEach(entry -> add(work, entry));
         if (work.isEmpty()) {
             day.entries().forEach(entry -> add(work, entry));
         }
@@ -120,6 +118,13 @@ final class DaysSection extends CardSection {
                 String.join(", ", alone));
     }
 
+    /** Whether a moment's work says nothing; but what waits for it to be ordered, or put somewhere, begins with it. */
+    private static boolean isTrifle(Day.Entry entry) {
+        return Duration.between(entry.from(), entry.to()).toMinutes() <= TRIFLE
+                && !entry.phase().name().startsWith("put")
+                && !entry.phase().name().startsWith("order");
+    }
+
     private static String shortDay(LocalDate day) {
         String whole = Figures.day(day);
         return whole.substring(whole.indexOf(' ') + 1);
@@ -129,18 +134,17 @@ final class DaysSection extends CardSection {
     private void add(Map<String, Set<String>> work, Day.Entry entry) {
         String task = entry.task().name().replaceAll(" \\d+/\\d+", "");
         String phase = entry.phase().name();
-        for (PiecePlan piece : pieces.all().stream()
-                .sorted(Comparator.comparingInt((PiecePlan one) -> -one.name().length()))
-                .toList()) {
+        for (PiecePlan piece : longestFirst) {
             if ((task + " ").contains(" " + piece.name() + " ")) {
                 String verb = (task + " ")
                         .replace(" " + piece.name() + " ", " ")
                         .strip()
                         .replaceAll(" (post|posts) of$", "");
                 String what = verb.equals("dry") || verb.equals("cure") || verb.equals("condition") ? phase : verb;
-                work.computeIfAbsent(what, key -> new LinkedHashSet<>())
-                        .add(pieces.areSeveral() ? pieces.letter(piece) : "");
-                work.get(what).remove("");
+                Set<String> of = work.computeIfAbsent(what, key -> new LinkedHashSet<>());
+                if (pieces.areSeveral()) {
+                    of.add(pieces.letter(piece));
+                }
                 return;
             }
         }

@@ -39,10 +39,6 @@ final class Figures {
         this.customary = customary;
     }
 
-    boolean isCustomary() {
-        return customary;
-    }
-
     static String count(int number, String noun) {
         return number + " " + noun + (number == 1 ? "" : "s");
     }
@@ -102,19 +98,21 @@ final class Figures {
         double likely = time.likely().in("min");
         double high = time.high().in("min");
         if (high < SHORT) {
-            return whole(low, likely, high) + " min";
+            return whole(Math.round(likely), Math.round(low), Math.round(high)) + " min";
         }
         if (likely >= 60 * LONG) {
-            return whole(low / 60, likely / 60, high / 60) + " h";
+            return whole(Math.round(likely / 60), Math.round(low / 60), Math.round(high / 60)) + " h";
         }
-        String from = about(time.low());
-        String to = about(time.high());
-        return about(time.likely()) + (from.equals(to) ? "" : " (" + from + "–" + to + ")");
+        return banded(about(time.likely()), about(time.low()), about(time.high()));
     }
 
-    private static String whole(double low, double likely, double high) {
-        String band = Math.round(low) + "–" + Math.round(high);
-        return Math.round(likely) + (Math.round(low) == Math.round(high) ? "" : " (" + band + ")");
+    private static String whole(long likely, long low, long high) {
+        return banded(Long.toString(likely), Long.toString(low), Long.toString(high));
+    }
+
+    /** What is likely, with the ends of its band behind it where they read otherwise. */
+    private static String banded(String likely, String low, String high) {
+        return likely + (low.equals(high) ? "" : " (" + low + "–" + high + ")");
     }
 
     /** A time no finer than anybody can tell it: whole hours from ten on, ten minutes from one hour on. */
@@ -177,9 +175,10 @@ final class Figures {
 
     /** Whole pieces, of which a part is none. */
     static String whole(Estimate<Dimensionless> good) {
-        long low = (long) Math.floor(good.low().si());
-        long high = (long) Math.floor(good.high().si());
-        return (long) Math.floor(good.likely().si()) + (low == high ? "" : " (" + low + "–" + high + ")");
+        return whole(
+                (long) Math.floor(good.likely().si()),
+                (long) Math.floor(good.low().si()),
+                (long) Math.floor(good.high().si()));
     }
 
     /** {@return whether a band is no help: nobody can tell within a factor of four} */
@@ -199,10 +198,12 @@ final class Figures {
 
     /** A likely value between two others, with digits as a band has them. */
     static String between(double likely, double low, double high, String unit) {
-        int digits = high - low > 2 * COARSE * likely ? 2 : 3;
-        String from = Digits.significant(low, digits);
-        String to = Digits.significant(high, digits);
-        return Digits.significant(likely, digits) + (from.equals(to) ? "" : " (" + from + "–" + to + ")") + unit;
+        int digits = high - low > 2 * COARSE * Math.abs(likely) ? 2 : 3;
+        return banded(
+                        Digits.significant(likely, digits),
+                        Digits.significant(low, digits),
+                        Digits.significant(high, digits))
+                + unit;
     }
 
     private static <Q extends Quantity<Q>> String unit(Amount<Q> amount) {
@@ -238,31 +239,22 @@ final class Figures {
     }
 
     static String range(double[] values) {
-        double low = Arrays.stream(values).min().orElse(0);
-        double high = Arrays.stream(values).max().orElse(0);
-        return Digits.three(low).equals(Digits.three(high))
-                ? Digits.three(low)
-                : Digits.three(low) + "–" + Digits.three(high);
+        String low = Digits.three(Arrays.stream(values).min().orElse(0));
+        String high = Digits.three(Arrays.stream(values).max().orElse(0));
+        return low.equals(high) ? low : low + "–" + high;
     }
 
     /** A forecast: likely value and band, with as many digits as the band is worth. */
     <Q extends Quantity<Q>> String band(Estimate<Q> estimate) {
-        Amount<Q> likely = estimate.likely();
-        String unit = unit(likely);
-        double least = estimate.low().value();
-        double most = estimate.high().value();
-        boolean open = estimate.isOpenBelow() || estimate.isOpenAbove();
-        int digits = open || most - least > 2 * COARSE * Math.abs(likely.value()) ? 2 : 3;
-        String low = Digits.significant(least, digits);
-        String high = Digits.significant(most, digits);
-        String middle = Digits.significant(likely.value(), digits);
-        if (open) {
-            return middle
-                    + (!estimate.isOpenAbove()
-                            ? " (" + high + " or less)"
-                            : !estimate.isOpenBelow() ? " (" + low + " or more)" : "")
-                    + unit;
+        double likely = estimate.likely().value();
+        String unit = unit(estimate.likely());
+        if (!estimate.isOpenBelow() && !estimate.isOpenAbove()) {
+            return between(likely, estimate.low().value(), estimate.high().value(), unit);
         }
-        return middle + (low.equals(high) ? "" : " (" + low + "–" + high + ")") + unit;
+        return two(likely)
+                + (!estimate.isOpenAbove()
+                        ? " (" + two(estimate.high().value()) + " or less)"
+                        : !estimate.isOpenBelow() ? " (" + two(estimate.low().value()) + " or more)" : "")
+                + unit;
     }
 }

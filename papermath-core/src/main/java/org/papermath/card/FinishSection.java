@@ -120,7 +120,7 @@ final class FinishSection extends CardSection {
 
     /** The blank, where it is folded and glued, and how the piece goes in. */
     private void envelope(PiecePlan piece, EnvelopePlan envelope) {
-        String letter = pieces.areSeveral() ? pieces.letter(piece) + "  " : "";
+        String letter = pieces.before(piece, "  ");
         boolean isShaped = piece.piece().edge() == Piece.Edge.SHAPED;
         form.line(
                 Mark.SET,

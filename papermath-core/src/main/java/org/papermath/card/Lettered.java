@@ -46,7 +46,7 @@ final class Lettered {
 
     /** {@return the letter before the name, or the name alone} */
     String named(PiecePlan piece) {
-        return areSeveral() ? letter(piece) + " " + piece.name() : piece.name();
+        return before(piece, " ") + piece.name();
     }
 
     /** {@return the letter and the name, cut at a word where it is too long for the head of a column} */
@@ -72,6 +72,11 @@ final class Lettered {
         return some.size() == pieces.size()
                 ? ""
                 : String.join(", ", some.stream().map(this::letter).toList());
+    }
+
+    /** {@return the letter before what is said of one piece, and what stands between; empty where it is alone} */
+    String before(PiecePlan piece, String between) {
+        return areSeveral() ? letter(piece) + between : "";
     }
 
     /** {@return what is said of pieces, with those it is said of; each thing once, what is empty not at all} */

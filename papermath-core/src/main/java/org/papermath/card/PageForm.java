@@ -17,7 +17,7 @@ final class PageForm implements CardForm {
     /** Names of up to so many letters are not broken. */
     private static final int SHORT = 12;
 
-    private static final Pattern WIDE = Pattern.compile("<svg[^>]* width=\"([0-9.]+mm)\"");
+    private static final String COUNT = "<span class=\"write short\"></span>";
     private static final Pattern SIZE = Pattern.compile("<svg[^>]* width=\"([0-9.]+)mm\" height=\"([0-9.]+)mm\"");
     private static final Pattern RULES = Pattern.compile("<style>(.*?)</style>", Pattern.DOTALL);
 
@@ -87,9 +87,9 @@ final class PageForm implements CardForm {
     }
 
     private static String html(String text) {
-        return Written.html(Xml.escape(text.replace(TO_WRITE, "\uE005")))
-                .replace("\uE005", "<span class=\"write\"></span>")
-                .replace("\uE007", "<span class=\"write short\"></span>");
+        return Written.html(Xml.escape(text))
+                .replace(TWO_TO_WRITE, COUNT + " / " + COUNT)
+                .replace(TO_WRITE, "<span class=\"write\"></span>");
     }
 
     @Override
@@ -159,11 +159,6 @@ final class PageForm implements CardForm {
     }
 
     @Override
-    public void row(Mark mark, String label, String text) {
-        line(mark, label.isEmpty() ? text : label + ": " + text);
-    }
-
-    @Override
     public void table(Mark mark, List<String> heads, List<List<String>> rows) {
         table(
                 "",
@@ -209,12 +204,6 @@ final class PageForm implements CardForm {
 
     @Override
     public void columns(String head, List<String> names, List<Across> rows) {
-        if (names.size() == 1) {
-            for (Across row : rows) {
-                row(row.mark(), row.label(), row.cells().get(0));
-            }
-            return;
-        }
         for (int from = 0; from < names.size(); from += ACROSS) {
             int to = Math.min(from + ACROSS, names.size());
             List<String> heads = new ArrayList<>(List.of(head));
@@ -261,10 +250,10 @@ final class PageForm implements CardForm {
     }
 
     private void figure(Picture picture, String style) {
-        Matcher wide = WIDE.matcher(picture.svg());
+        Matcher size = SIZE.matcher(picture.svg());
         out.append("<figure")
                 .append(style)
-                .append(wide.find() ? " style=\"width:" + wide.group(1) + "\">" : ">")
+                .append(size.find() ? " style=\"width:" + size.group(1) + "mm\">" : ">")
                 .append(inside(picture.svg()));
         out.append("<figcaption>").append(html(picture.words())).append("</figcaption></figure>\n");
     }

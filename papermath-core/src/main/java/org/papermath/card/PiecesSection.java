@@ -2,6 +2,7 @@ package org.papermath.card;
 
 import java.util.List;
 import java.util.Optional;
+import javax.measure.quantity.Length;
 import org.papermath.mould.Mould;
 import org.papermath.order.Piece;
 import org.papermath.plan.EnvelopePlan;
@@ -58,10 +59,7 @@ final class PiecesSection extends CardSection {
             piece.forming()
                     .otherMould()
                     .filter(other -> other.contains("less fibre"))
-                    .ifPresent(other -> row(
-                            Mark.MORE,
-                            Label.OTHER_MOULD,
-                            (pieces.areSeveral() ? pieces.letter(piece) + " " : "") + other));
+                    .ifPresent(other -> row(Mark.MORE, Label.OTHER_MOULD, pieces.before(piece, " ") + other));
         }
         cautions(WorkStep.COUNT);
         for (PiecePlan piece : pieces.all()) {
@@ -90,8 +88,8 @@ final class PiecesSection extends CardSection {
 
     private String mould(PiecePlan piece) {
         Optional<Mould> mould = piece.forming().mould();
-        Amount<javax.measure.quantity.Length> width = piece.forming().opening().width();
-        Amount<javax.measure.quantity.Length> height = piece.forming().opening().height();
+        Amount<Length> width = piece.forming().opening().width();
+        Amount<Length> height = piece.forming().opening().height();
         return Written.set(mould.map(Mould::name).orElse("to be made"))
                 + (piece.forming().deckleToMake() && mould.isPresent() ? ", own deckle" : "")
                 + ", deckle opening " + Written.set(Figures.size(width, height)) + figures.inches(width, height)

@@ -1,6 +1,7 @@
 package org.papermath.card;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.papermath.drying.Dryer;
@@ -9,9 +10,7 @@ import org.papermath.plan.BatchPlan;
 import org.papermath.plan.PiecePlan;
 import org.papermath.plan.SharedStuff;
 import org.papermath.plan.VatPlan;
-import org.papermath.quantity.Amount;
 import org.papermath.quantity.Kinds;
-import org.papermath.schedule.Day;
 import org.papermath.vat.Vat;
 
 /** What stands ready before the work begins, and how much water there will be at once. */
@@ -27,7 +26,7 @@ final class SetUpSection extends CardSection {
                 Label.SET_UP.words(),
                 start("soak").map(day -> "before " + Figures.day(day)).orElse("before the first day"));
         felts();
-        if (any(piece -> piece.vatStage().map(SetUpSection::isBailed).orElse(false))
+        if (anyVat(SetUpSection::isBailed)
                 && plan.studio().vat().map(Vat::isStrained).orElse(false)) {
             form.line(Mark.SET, "a strainer of fine cloth, and a pail under it, at the vat");
         }
@@ -99,7 +98,7 @@ final class SetUpSection extends CardSection {
                         .in("L");
                 cook += batch.cooking().stream()
                         .flatMap(one -> one.pots().stream())
-                        .mapToDouble(pot -> litres(pot.liquor()))
+                        .mapToDouble(pot -> pot.liquor().in("L"))
                         .sum();
                 beat += batch.beatingStage().optional().stream()
                         .flatMap(one -> one.runs().stream())
@@ -127,21 +126,13 @@ final class SetUpSection extends CardSection {
             form.line(
                     Mark.SET,
                     "pails with lids for " + whole(stock) + " of stock, kept cool"
-                            + (any(piece -> piece.vatStage()
-                                            .map(vat -> vat.letDown().si() > 0)
-                                            .orElse(false))
-                                    ? ", and for what is let out of the vat"
-                                    : ""));
+                            + (anyVat(vat -> vat.letDown().si() > 0) ? ", and for what is let out of the vat" : ""));
             form.line(
                     Mark.CHECK,
                     "at most about " + whole(most)
                             + " stand in the room at once: would a tray, a sill or a floor drain catch it? If not,"
                             + " make one load at a time");
         }
-    }
-
-    private static double litres(Amount<javax.measure.quantity.Volume> volume) {
-        return volume.in("L");
     }
 
     private String use(double litres, String what) {
@@ -154,21 +145,16 @@ final class SetUpSection extends CardSection {
 
     /** Whether the day that has most of it has time for its work. */
     private void longestDay() {
-        Day longest = null;
-        for (Day day : calendar()) {
-            if (longest == null
-                    || plan.schedule().handsOn(day).si()
-                            > plan.schedule().handsOn(longest).si()) {
-                longest = day;
-            }
-        }
-        if (longest != null) {
-            double hours = plan.studio().workingDay().in("h") * plan.studio().people();
-            form.line(
-                    Mark.EXPECT,
-                    "the longest day by hand is " + Figures.day(longest.date()) + ": "
-                            + Figures.work(plan.schedule().handsOn(longest)) + " of "
-                            + Figures.clock(Kinds.TIME.of(hours, "h")));
-        }
+        double hours = plan.studio().workingDay().in("h") * plan.studio().people();
+        // Of days alike the first.
+        calendar().stream()
+                .map(day -> Map.entry(day, plan.schedule().handsOn(day)))
+                .reduce((one, other) -> other.getValue().si() > one.getValue().si() ? other : one)
+                .ifPresent(longest -> form.line(
+                        Mark.EXPECT,
+                        "the longest day by hand is "
+                                + Figures.day(longest.getKey().date()) + ": "
+                                + Figures.work(longest.getValue()) + " of "
+                                + Figures.clock(Kinds.TIME.of(hours, "h"))));
     }
 }

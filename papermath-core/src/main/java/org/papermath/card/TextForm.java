@@ -142,11 +142,6 @@ final class TextForm implements CardForm {
     }
 
     @Override
-    public void row(Mark mark, String label, String text) {
-        line(mark, label.isEmpty() ? text : label + ": " + text);
-    }
-
-    @Override
     public void table(Mark mark, List<String> heads, List<List<String>> rows) {
         List<List<String>> all = new ArrayList<>();
         all.add(heads);
@@ -233,12 +228,6 @@ final class TextForm implements CardForm {
 
     @Override
     public void columns(String head, List<String> names, List<Across> rows) {
-        if (names.size() == 1) {
-            for (Across row : rows) {
-                row(row.mark(), row.label(), row.cells().get(0));
-            }
-            return;
-        }
         int[] widths = new int[1 + Math.min(ACROSS, names.size())];
         Arrays.fill(widths, COLUMN - GAP);
         widths[0] = LABEL - SIGN;

@@ -29,24 +29,25 @@ final class VatSection extends CardSection {
 
     @Override
     boolean write(int number) {
-        boolean isPoured = !any(piece -> piece.vatStage().isDone());
-        form.section(number, (isPoured ? Label.POUR : Label.VAT).words(), day("form"));
-        if (isPoured) {
-            each(
-                    Mark.SET,
-                    Label.POURED,
-                    piece -> piece.pourStage()
-                            .map(pour -> figures.set(pour.stock(), "qt_us"))
-                            .orElse("-"));
-        } else {
-            vat();
+        boolean isDipped = any(piece -> piece.vatStage().isDone());
+        form.section(number, (isDipped ? Label.VAT : Label.POUR).words(), day("form"));
+        if (isDipped) {
+            dipped();
         }
-        checks();
+        each(
+                Mark.SET,
+                Label.POURED,
+                piece -> piece.pourStage()
+                        .map(pour -> figures.set(pour.stock(), "qt_us"))
+                        .orElse(""));
+        run();
+        checks(isDipped);
         cautions(WorkStep.DRY_TRIALS, WorkStep.FORM);
         return true;
     }
 
-    private void vat() {
+    /** What is done before the first sheet of each piece and while it is formed. */
+    private void dipped() {
         table(
                 Mark.SET,
                 List.of(
@@ -65,23 +66,16 @@ final class VatSection extends CardSection {
                         new Column(Label.BAIL, piece -> vat(piece, this::bailed)),
                         new Column(Label.GIVE, piece -> vat(piece, this::fedWith))),
                 piece -> piece.vatStage().isDone());
-        each(
-                Mark.SET,
-                Label.POURED,
-                piece -> piece.vatStage().isDone()
-                        ? ""
-                        : piece.pourStage()
-                                .map(pour -> figures.set(pour.stock(), "qt_us"))
-                                .orElse(""));
+    }
+
+    /** How the run goes on, and what each sheet of it comes to. */
+    private void run() {
         each(Mark.MORE, "", piece -> vat(piece, one -> one.bounded() ? one.why() : ""));
         each(Mark.SET, Label.RUN_DOWN, piece -> vat(piece, this::runDown));
-        if (any(piece -> piece.vatStage().map(one -> !one.recharges().isEmpty()).orElse(false))) {
+        if (anyVat(vat -> !vat.recharges().isEmpty())) {
             form.line(Mark.SET, "stock goes in between two sheets; stir well before the next dip");
         }
-        if (any(piece -> piece.vatStage()
-                .map(one -> one.recharges().stream()
-                        .anyMatch(recharge -> recharge.bail().si() > 0))
-                .orElse(false))) {
+        if (anyVat(vat -> vat.recharges().stream().anyMatch(one -> one.bail().si() > 0))) {
             form.line(
                     Mark.SET,
                     plan.studio().vat().map(Vat::isStrained).orElse(true)
@@ -188,13 +182,11 @@ final class VatSection extends CardSection {
                 .mapToDouble(recharge -> what.apply(recharge).in("L"))
                 .toArray();
         double most = Arrays.stream(all).max().orElse(0);
-        return Arrays.stream(all)
-                .filter(volume -> volume > SPLASH * most && volume > TRIFLE)
-                .toArray();
+        return Arrays.stream(all).filter(volume -> volume > SPLASH * most).toArray();
     }
 
     /** What trials are pulled for, and what to do if they read otherwise. */
-    private void checks() {
+    private void checks(boolean isDipped) {
         List<Across> rows = new ArrayList<>();
         boolean hasTrials = any(piece -> piece.counts().trials() > 0);
         if (hasTrials) {
@@ -220,7 +212,7 @@ final class VatSection extends CardSection {
         across(rows, Mark.EXPECT, Label.MAT, piece -> figures.band(piece.matThickness()));
         across(rows, Mark.EXPECT, Label.AT_VAT, piece -> figures.spell(piece.timeAtVat()));
         columns(hasTrials ? "the trials" : "the first sheets", rows);
-        if (hasTrials && any(piece -> piece.vatStage().isDone())) {
+        if (hasTrials && isDipped) {
             form.line(
                     Mark.MORE,
                     "A trial outside its aim: dip by so much deeper or less as it is off (new dip = dip × aim / reading),"
@@ -229,9 +221,7 @@ final class VatSection extends CardSection {
         form.line(
                 Mark.MORE,
                 "Couched: the mean of the good trials is the aim from then on. Weigh one in ten; off by 5 %:"
-                        + (any(piece -> piece.vatStage().isDone())
-                                ? " recharge now."
-                                : " stir, and pour the next by it."));
+                        + (isDipped ? " recharge now." : " stir, and pour the next by it."));
         if (any(piece -> piece.drainTimeStage().map(Figures::isTooWide).orElse(false))) {
             form.line(
                     Mark.MORE,

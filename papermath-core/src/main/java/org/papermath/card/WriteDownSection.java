@@ -60,7 +60,7 @@ final class WriteDownSection extends CardSection {
                 String what = blank.what().replaceAll("(sheet|finished piece) \\d+\\b", "each $1");
                 String of = OF_THE_BATCH.contains(blank.stage())
                         ? plan.batches().size() > 1 ? piece.batch() : ""
-                        : pieces.areSeveral() ? pieces.letter(piece) : "";
+                        : pieces.before(piece, "");
                 Map<String, Integer> rows =
                         readings.computeIfAbsent(new Reading(what, written), key -> new LinkedHashMap<>());
                 if (!OF_THE_BATCH.contains(blank.stage()) || !rows.containsKey(of)) {
@@ -111,7 +111,7 @@ final class WriteDownSection extends CardSection {
                 heads,
                 pieces.all().stream()
                         .map(piece -> Stream.concat(
-                                        Stream.of(pieces.areSeveral() ? pieces.letter(piece) : ""),
+                                        Stream.of(pieces.before(piece, "")),
                                         steps.values().stream()
                                                 .map(of ->
                                                         of.contains(pieces.letter(piece)) ? CardForm.TWO_TO_WRITE : ""))

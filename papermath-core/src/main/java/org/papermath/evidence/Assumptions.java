@@ -148,29 +148,21 @@ public final class Assumptions {
      * @return the assumption, or empty if no scope has one
      */
     public Optional<Assumption> find(String id, Scope scope) {
-        OfId own = over.get(id);
-        PlacedRow only = own == null ? table.only(id) : null;
-        if (only != null) {
-            return Optional.of(told(only));
-        }
         Map<String, PlacedRow> shipped = table.ofId(id);
+        OfId own = over.get(id);
         if (own == null && shipped.isEmpty()) {
             return Optional.empty();
         }
         for (String text : scope.outwards()) {
             PlacedRow found = at(text, own, shipped);
             if (found != null) {
-                return Optional.of(told(found));
+                if (heard != null) {
+                    heard.accept(found.row());
+                }
+                return Optional.of(found.row());
             }
         }
         return Optional.empty();
-    }
-
-    private Assumption told(PlacedRow found) {
-        if (heard != null) {
-            heard.accept(found.row());
-        }
-        return found.row();
     }
 
     /**

@@ -21,8 +21,6 @@ final class AssumptionsTable {
     private final List<Assumption> rows;
     /** By id, then by the text of the scope, so that a look-up need not glue the two together. */
     private final Map<String, Map<String, PlacedRow>> byId;
-    /** The row of each id that has no other and holds for everything. */
-    private final Map<String, PlacedRow> only = new HashMap<>();
 
     AssumptionsTable(String edition, List<Assumption> rows) {
         this.edition = edition;
@@ -36,12 +34,6 @@ final class AssumptionsTable {
                 throw new IllegalStateException("edition " + edition + ": " + row.key() + " stands twice");
             }
         }
-        byId.forEach((id, placed) -> {
-            PlacedRow general = placed.get(Scope.GENERAL.own());
-            if (general != null && placed.size() == 1) {
-                only.put(id, general);
-            }
-        });
     }
 
     /** Reads the text of a table. */
@@ -70,12 +62,6 @@ final class AssumptionsTable {
 
     List<Assumption> rows() {
         return rows;
-    }
-
-    /** Returns the row of an id that has but one, which holds for everything: no scope has to be asked for it. */
-    @Nullable
-    PlacedRow only(String id) {
-        return only.get(id);
     }
 
     /** Returns the rows of an id by the text of their scope, in the order of the table. */

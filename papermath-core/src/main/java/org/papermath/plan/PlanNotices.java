@@ -9,7 +9,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.papermath.drying.Dryer;
 import org.papermath.engine.BatchFigure;
@@ -36,6 +38,7 @@ import org.papermath.equation.StackDrying;
 import org.papermath.equation.VatBalance;
 import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Assumptions;
+import org.papermath.evidence.Estimate;
 import org.papermath.evidence.Notice;
 import org.papermath.evidence.Scope;
 import org.papermath.fibre.Fibre;
@@ -483,22 +486,22 @@ final class PlanNotices {
 
     /** A sheet that drains so slowly that nobody holds the mould for it. */
     private void slow(PiecePlan read, String of) {
-        double most = limit("mould.drain-warning");
+        Amount<Time> most = Kinds.TIME.ofSi(limit("mould.drain-warning"), "s");
         read.drainTimeStage()
                 .optional()
-                .filter(time -> time.likely().si() > most)
+                .map(Estimate::likely)
+                .filter(time -> time.si() > most.si())
                 .ifPresent(time -> warn(
                         "drain-time.long",
-                        of + "a sheet drains in " + time.likely() + "; above "
-                                + Kinds.TIME.ofSi(most, "s")
+                        of + "a sheet drains in " + time + "; above " + most
                                 + " the mould is hard to hold and fibres sink together. Beat less, warm the vat, or build"
                                 + " the sheet up of two dips.",
                         "piece",
                         read.name(),
                         "given",
-                        time.likely().toString(),
+                        time.toString(),
                         "limit",
-                        Kinds.TIME.ofSi(most, "s").toString()));
+                        most.toString()));
     }
 
     /** Paper so thick where it is folded that it cracks: at the second fold it lies double. */
@@ -507,23 +510,22 @@ final class PlanNotices {
         if (folds == 0) {
             return;
         }
-        double most = limit("fold.thickness-warning");
+        Amount<Length> most = Kinds.LENGTH.ofSi(limit("fold.thickness-warning"), "mm");
         read.finished()
                 .caliperStage()
                 .optional()
-                .map(caliper -> caliper.likely().si() * (1 << (folds - 1)))
-                .filter(thick -> thick > most)
+                .map(caliper -> Kinds.LENGTH.ofSi(caliper.likely().si() * (1 << (folds - 1)), "mm"))
+                .filter(thick -> thick.si() > most.si())
                 .ifPresent(thick -> warn(
                         "fold.thick",
-                        of + "at its last fold " + Kinds.LENGTH.ofSi(thick, "mm") + " of paper is folded; above "
-                                + Kinds.LENGTH.ofSi(most, "mm")
+                        of + "at its last fold " + thick + " of paper is folded; above " + most
                                 + " it cracks on the outside. Score it first, or make it thinner.",
                         "piece",
                         read.name(),
                         "given",
-                        Kinds.LENGTH.ofSi(thick, "mm").toString(),
+                        thick.toString(),
                         "limit",
-                        Kinds.LENGTH.ofSi(most, "mm").toString()));
+                        most.toString()));
     }
 
     /** What is lifted and poured, and what the steps of the tools do to it. */
