@@ -13,17 +13,18 @@ final class UnitWords {
     /** A unit of the table, and how many of it the word means: a stone is 14 lb. */
     record Meant(Units.Symbol symbol, int times) {}
 
-    /** Each line a code of the table or a part of one, or a number and a code; then its names in the singular. */
+    /**
+     * What people say beside the spellings of the table: each line a code of it or a part of one, or a number and a code; then
+     * its names in the singular.
+     */
     private static final String NAMES = """
-            mm: millimetre, millimeter, mm
-            cm: centimetre, centimeter, cm
-            m: metre, meter, m
-            km: kilometre, kilometer
-            um: micron, micrometre, micrometer
-            in: inch, in, ", inche
-            ft: foot, feet, ft, '
-            yd: yard, yd
-            mil: mil, thou
+            mm: mm
+            cm: cm
+            m: m
+            in: in, ", inche
+            ft: ft, '
+            yd: yd
+            mil: mil
             pt_paper: paper point
             m2: square metre, square meter, sq m, sqm, m2
             cm2: square centimetre, square centimeter, sq cm, sqcm, cm2
@@ -33,30 +34,27 @@ final class UnitWords {
             m3: cubic metre, cubic meter, cu m, m3
             cm3: cubic centimetre, cubic centimeter, cu cm, cc, ccm, cm3
             ft3: cubic foot, cubic feet, cu ft, ft3
-            L: litre, liter, ltr, l
-            mL: millilitre, milliliter, ml
-            kg: kilogram, kilogramme, kilo, kg
-            g: gram, gramme, gm, g
-            mg: milligram, milligramme
-            t: tonne, metric ton, metric tonne
-            lb: pound, lb, #
-            oz: ounce, oz
+            L: ltr
+            kg: kg
+            g: gm, g
+            mg: milligramme
+            t: metric ton, metric tonne
+            lb: lb, #
+            oz: oz
             14 lb: stone
             2000 lb: short ton
             2240 lb: long ton
             tonf_us: short ton, short ton-force, us ton
             tonf_uk: long ton, long ton-force
             tf: metric ton, metric ton-force, tonne, tonne-force
-            h: hour, hr, h
-            min: minute, min
-            s: second, sec, s
-            d: day, d
+            h: h
+            min: min
+            s: s
+            d: d
             7 d: week, wk
-            Cel: c, celsius, degree celsius, degrees celsius, deg c, degree c, degrees c, centigrade, degrees centigrade
-            degF: f, fahrenheit, degree fahrenheit, degrees fahrenheit, deg f, degree f, degrees f
+            Cel: c, degree celsius, degrees celsius, deg c, degree c, degrees c, centigrade, degrees centigrade
+            degF: f, degree fahrenheit, degrees fahrenheit, deg f, degree f, degrees f
             K: kelvin
-            N: newton
-            kN: kilonewton
             kgf: kilogram-force, kilogram force, kilopond, kp
             lbf: pound-force, pounds-force, pound force, pounds force, pounds of force
             Pa: pascal
@@ -65,17 +63,12 @@ final class UnitWords {
             hPa: hectopascal, millibar, mbar
             psi: psi, lb/in2, lbf/in2
             inHg: inches of mercury, inch of mercury, in hg, inhg, "hg
-            W: watt
-            kW: kilowatt
             hp: horsepower
             kW.h: kilowatt hour, kilowatt-hour, kwh
             MJ: megajoule
             J: joule
             ft/min: fpm
-            L/min: lpm
-            ft3/min: cfm
-            g/m2: gsm
-            %: percent, per cent, pct
+            %: pct
             """;
 
     private static final Map<String, List<String>> CODES = new HashMap<>();
@@ -93,7 +86,17 @@ final class UnitWords {
             "teaspoon", "tsp",
             "hundredweight", "cwt");
 
+    private static final Pattern SPELT = Pattern.compile("[a-z ]+");
+
     static {
+        for (String code : Units.codes()) {
+            for (String name : Units.known(code).also()) {
+                // Signs and capitals are read by the table as they are written.
+                if (SPELT.matcher(name).matches()) {
+                    CODES.computeIfAbsent(name, none -> new ArrayList<>()).add(code);
+                }
+            }
+        }
         for (String line : NAMES.strip().split("\n", -1)) {
             int colon = line.indexOf(": ");
             for (String name : line.substring(colon + 2).split(", ", -1)) {
