@@ -153,8 +153,9 @@ public final class Assumptions {
         if (own == null && shipped.isEmpty()) {
             return Optional.empty();
         }
-        for (String text : scope.outwards()) {
-            PlacedRow found = at(text, own, shipped);
+        List<String> outwards = scope.outwards();
+        for (int i = 0; i < outwards.size(); i++) {
+            PlacedRow found = at(outwards.get(i), own, shipped);
             if (found != null) {
                 if (heard != null) {
                     heard.accept(found.row());

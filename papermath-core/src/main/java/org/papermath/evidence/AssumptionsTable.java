@@ -34,6 +34,8 @@ final class AssumptionsTable {
                 throw new IllegalStateException("edition " + edition + ": " + row.key() + " stands twice");
             }
         }
+        // Most ids have one row; a map of one is asked for several scopes without a hash of any.
+        byId.replaceAll((id, places) -> places.size() == 1 ? Map.copyOf(places) : places);
     }
 
     /** Reads the text of a table. */

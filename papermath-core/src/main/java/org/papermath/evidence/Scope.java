@@ -25,7 +25,7 @@ public final class Scope {
     private Scope(List<String> subjects, String place) {
         this.subjects = subjects;
         this.place = place;
-        this.outwards = List.copyOf(outwards(subjects, place));
+        this.outwards = List.of(outwards(subjects, place));
     }
 
     /**
@@ -108,18 +108,21 @@ public final class Scope {
         return outwards;
     }
 
-    private static List<String> outwards(List<String> subjects, String place) {
-        List<String> texts = new ArrayList<>();
-        if (!place.isEmpty()) {
-            for (String subject : subjects) {
-                texts.add(subject + "@" + place);
+    private static String[] outwards(List<String> subjects, String place) {
+        int n = subjects.size();
+        boolean somewhere = !place.isEmpty();
+        String[] texts = new String[somewhere ? 2 * n + 2 : n + 1];
+        for (int i = 0; i < n; i++) {
+            String subject = subjects.get(i);
+            if (somewhere) {
+                texts[i] = subject + "@" + place;
             }
+            texts[somewhere ? n + i : i] = subject;
         }
-        texts.addAll(subjects);
-        if (!place.isEmpty()) {
-            texts.add("@" + place);
+        if (somewhere) {
+            texts[2 * n] = "@" + place;
         }
-        texts.add("");
+        texts[texts.length - 1] = "";
         return texts;
     }
 

@@ -38,10 +38,15 @@ public final class Furnish {
     /** The forms that are not the usual ones of their fibres. */
     private final Map<Fibre, Form> forms;
 
+    private final Scope scope;
+
     private Furnish(Map<Fibre, Amount<Share>> shares, Map<Fibre, Amount<Share>> stated, Map<Fibre, Form> forms) {
         this.forms = Map.copyOf(forms);
         this.shares = Collections.unmodifiableMap(shares);
         this.stated = Collections.unmodifiableMap(stated);
+        scope = shares.size() > 1
+                ? Scope.of(list(shares))
+                : shares.keySet().iterator().next().scope();
     }
 
     /**
@@ -319,9 +324,7 @@ public final class Furnish {
      * @return the scope of the fibre; a blend has one of its own, without kin, since a blend is not its largest part
      */
     public Scope scope() {
-        return isBlend()
-                ? Scope.of(list(shares))
-                : shares.keySet().iterator().next().scope();
+        return scope;
     }
 
     @Override

@@ -152,7 +152,11 @@ public final class RetentionModel {
     public static Scope scope(Additive additive, Circumstance circumstance) {
         Objects.requireNonNull(additive, "additive");
         Objects.requireNonNull(circumstance, "circumstance");
-        String name = additive.name().toLowerCase(Locale.ROOT).replaceAll("[\\[\\]@]", "-");
+        String name = additive.name()
+                .toLowerCase(Locale.ROOT)
+                .replace('[', '-')
+                .replace(']', '-')
+                .replace('@', '-');
         Scope scope = Scope.of(name, additive.purpose().subject());
         return circumstance.place.isEmpty() ? scope : scope.on(circumstance.place);
     }
