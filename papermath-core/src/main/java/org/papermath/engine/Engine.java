@@ -56,6 +56,8 @@ public final class Engine {
             vats[b] = new FillingVat(known, workshop, stocks[b], order.isAsListed());
             sizings[b] = new SizingSheets(known, workshop, recipes.get(b));
         }
+        Posts posts = new Posts(known, workshop, studio);
+        CoverDrainage cover = new CoverDrainage(known, workshop);
         List<Piece> ordered = order.pieces();
         pieces = new PieceWork[ordered.size()];
         for (boolean envelopes : new boolean[] {false, true}) {
@@ -71,6 +73,8 @@ public final class Engine {
                             workshop,
                             studio,
                             stocks[batch],
+                            posts,
+                            cover,
                             sizings[batch],
                             piece,
                             recipes.get(batch),
@@ -349,11 +353,13 @@ public final class Engine {
     private void forecastBatch(int b, Settings settings, Values v, Figures out, @Nullable Accounts accounts) {
         PreparingStock.State state = stateOf(b, settings, v);
         PreparingStock.forecast(b, state, out);
-        FillingVat.Run run = run(b, settings, state, v, out, accounts);
+        FillingVat.Run run = run(b, settings, space(settings, b), state, v, out, accounts);
         PreparingStock.Kept kept = stocks[b].kept(v);
         for (int i = 0; i < ofBatch[b].length; i++) {
             PieceWork piece = pieces[ofBatch[b][i]];
-            piece.forecast(settings, state, kept, run.pieces()[i], piece.dryingRate(v), v, out, accounts);
+            piece.forecast(
+                    new Passage(settings, piece.index(), state, kept, run.pieces()[i], piece.dryingRate(v), v, out),
+                    accounts);
         }
         hours(b, settings, v, out);
         if (accounts != null) {
@@ -365,15 +371,25 @@ public final class Engine {
         return stocks[b].state(v, stocks[b].gains(settings.stock(b)));
     }
 
+    private FillingVat.Space space(Settings settings, int b) {
+        return vats[b].space(sheets(settings, b));
+    }
+
     private FillingVat.Run run(
-            int b, Settings settings, PreparingStock.State state, Values v, Figures out, @Nullable Accounts accounts) {
+            int b,
+            Settings settings,
+            FillingVat.Space space,
+            PreparingStock.State state,
+            Values v,
+            Figures out,
+            @Nullable Accounts accounts) {
         PreparingStock.Setting set = settings.stock(b);
         PreparingStock.Made made = stocks[b].made(set, v);
         if (accounts != null) {
             accounts.open(b, made);
         }
         FillingVat.Run run = vats[b].run(
-                sheets(settings, b),
+                space,
                 formed(settings, b),
                 made.stock(),
                 made,
@@ -486,7 +502,7 @@ public final class Engine {
     /** Oven-dry solids of a sheet of a piece, the mean of all, kg. */
     public double sheetSolids(int piece, Settings settings, Values v) {
         int b = pieces[piece].batch();
-        FillingVat.Run run = run(b, settings, stateOf(b, settings, v), v, figures(), null);
+        FillingVat.Run run = run(b, settings, space(settings, b), stateOf(b, settings, v), v, figures(), null);
         return run
                 .pieces()[
                 IntStream.range(0, ofBatch[b].length)
@@ -530,7 +546,9 @@ public final class Engine {
         private final boolean[][] runReads = new boolean[stocks.length][likely.size()];
         private final boolean[][] hourReads = new boolean[stocks.length][likely.size()];
         private final boolean[][] rateReads = new boolean[pieces.length][likely.size()];
-        private final boolean[][] pieceReads = new boolean[pieces.length][likely.size()];
+        private final Passage[] passages = new Passage[pieces.length];
+        /** The first part of the way of each piece that reads an assumption. */
+        private final int[][] firstReads = new int[pieces.length][likely.size()];
 
         private Shifts(Settings settings) {
             this.settings = settings;
@@ -540,19 +558,24 @@ public final class Engine {
                 PreparingStock.forecast(b, states[b], base);
                 Values marking = likely.marking(runReads[b]);
                 kepts[b] = stocks[b].kept(marking);
-                runs[b] = run(b, settings, states[b], marking, base, null);
+                runs[b] = run(b, settings, space(settings, b), states[b], marking, base, null);
                 for (int i = 0; i < ofBatch[b].length; i++) {
                     int p = ofBatch[b][i];
                     rates[p] = pieces[p].dryingRate(likely.marking(rateReads[p]));
-                    pieces[p].forecast(
-                            settings,
-                            states[b],
-                            kepts[b],
-                            runs[b].pieces()[i],
-                            rates[p],
-                            likely.marking(pieceReads[p]),
-                            base,
-                            null);
+                    Passage on =
+                            new Passage(settings, p, states[b], kepts[b], runs[b].pieces()[i], rates[p], likely, base);
+                    passages[p] = on;
+                    Arrays.fill(firstReads[p], PieceWork.PARTS);
+                    for (int part = 0; part < PieceWork.PARTS; part++) {
+                        boolean[] reads = new boolean[likely.size()];
+                        on.v = likely.marking(reads);
+                        pieces[p].forecast(part, on);
+                        for (int slot = 0; slot < reads.length; slot++) {
+                            if (reads[slot]) {
+                                firstReads[p][slot] = Math.min(firstReads[p][slot], part);
+                            }
+                        }
+                    }
                 }
                 hours(b, settings, likely.marking(hourReads[b]), base);
             }
@@ -564,45 +587,86 @@ public final class Engine {
             return base;
         }
 
-        /** Fills in the figures with some assumptions at other values. */
+        /** Fills in the figures with some assumptions at other values; any number of threads may. */
         public void at(Slot[] slots, double[] changed, Figures out) {
-            Values v = likely.with(slots, changed);
-            out.copyFrom(base);
-            boolean any = false;
-            for (int b = 0; b < stocks.length; b++) {
-                boolean moved = isRead(stateReads[b], slots);
-                boolean runMoved = isRead(runReads[b], slots);
-                PreparingStock.State state = states[b];
-                if (moved) {
-                    state = stateOf(b, settings, v);
-                    PreparingStock.forecast(b, state, out);
-                    // Of what the stuff is the vat reads only how wet it is couched.
-                    runMoved |= Double.compare(state.couchedSolids(), states[b].couchedSolids()) != 0;
+            new InTurn(out).at(slots, changed);
+        }
+
+        /** Many forecasts, one after the other, that share the space they are worked out in; for one thread. */
+        public final class InTurn {
+            private final Figures out;
+            private final FillingVat.Space[] spaces = new FillingVat.Space[stocks.length];
+            private final Passage[] ways = new Passage[pieces.length];
+            /** The likely values but while figures are filled in. */
+            private final Values shifted = likely.copy();
+
+            /** Forecasts that are all put down in the same figures. */
+            public InTurn(Figures out) {
+                this.out = out;
+                for (int p = 0; p < ways.length; p++) {
+                    Passage way = passages[p];
+                    ways[p] = new Passage(settings, p, way.state, way.kept, way.run, way.dryingRate, likely, out);
                 }
-                PreparingStock.Kept kept = kepts[b];
-                FillingVat.Run run = runs[b];
-                if (runMoved) {
-                    moved = true;
-                    kept = stocks[b].kept(v);
-                    run = run(b, settings, state, v, out, null);
+            }
+
+            /** Fills in the figures with some assumptions at other values; says whether any part was done again. */
+            public boolean at(Slot[] slots, double[] changed) {
+                try {
+                    return at(slots, shifted.shift(slots, changed));
+                } finally {
+                    shifted.back(slots, likely);
                 }
-                for (int i = 0; i < ofBatch[b].length; i++) {
-                    int p = ofBatch[b][i];
-                    boolean rateMoved = isRead(rateReads[p], slots);
-                    if (moved || rateMoved || isRead(pieceReads[p], slots)) {
-                        double rate = rateMoved ? pieces[p].dryingRate(v) : rates[p];
-                        pieces[p].forecast(settings, state, kept, run.pieces()[i], rate, v, out, null);
+            }
+
+            private boolean at(Slot[] slots, Values v) {
+                out.copyFrom(base);
+                boolean any = false;
+                for (int b = 0; b < stocks.length; b++) {
+                    boolean moved = isRead(stateReads[b], slots);
+                    boolean runMoved = isRead(runReads[b], slots);
+                    PreparingStock.State state = states[b];
+                    if (moved) {
+                        state = stateOf(b, settings, v);
+                        PreparingStock.forecast(b, state, out);
+                        // Of what the stuff is the vat reads only how wet it is couched.
+                        runMoved |= Double.compare(state.couchedSolids(), states[b].couchedSolids()) != 0;
+                    }
+                    PreparingStock.Kept kept = kepts[b];
+                    FillingVat.Run run = runs[b];
+                    if (runMoved) {
+                        moved = true;
+                        kept = stocks[b].kept(v);
+                        if (spaces[b] == null) {
+                            spaces[b] = space(settings, b);
+                        }
+                        run = run(b, settings, spaces[b], state, v, out, null);
+                    }
+                    for (int i = 0; i < ofBatch[b].length; i++) {
+                        int p = ofBatch[b][i];
+                        boolean rateMoved = isRead(rateReads[p], slots);
+                        int part = moved ? 0 : rateMoved ? PieceWork.DRIED : PieceWork.PARTS;
+                        for (Slot slot : slots) {
+                            part = Math.min(part, firstReads[p][slot.at]);
+                        }
+                        if (part < PieceWork.PARTS) {
+                            double rate = rateMoved ? pieces[p].dryingRate(v) : rates[p];
+                            ways[p].again(passages[p], state, kept, run.pieces()[i], rate, v);
+                            for (; part < PieceWork.PARTS; part++) {
+                                pieces[p].forecast(part, ways[p]);
+                            }
+                            any = true;
+                        }
+                    }
+                    if (isRead(hourReads[b], slots)) {
+                        hours(b, settings, v, out);
                         any = true;
                     }
+                    any |= moved;
                 }
-                if (isRead(hourReads[b], slots)) {
-                    hours(b, settings, v, out);
-                    any = true;
+                if (any) {
+                    sum(settings, out);
                 }
-                any |= moved;
-            }
-            if (any) {
-                sum(settings, out);
+                return any;
             }
         }
 

@@ -165,23 +165,49 @@ public final class FillingVat {
      * @param carried each additive (first index) of each sheet (second index)
      */
     record Sheets(double fibre, double solids, double lightest, double heaviest, double[] sheets, double[][] carried) {
-        static Sheets of(double[] sheets, double[][] carried) {
+        private static Sheets of(double[] sheets, double[][] carried, double[] whole) {
+            System.arraycopy(sheets, 0, whole, 0, sheets.length);
+            for (double[] additive : carried) {
+                for (int i = 0; i < sheets.length; i++) {
+                    whole[i] += additive[i];
+                }
+            }
             double fibre = 0;
             double solids = 0;
             double lightest = Double.POSITIVE_INFINITY;
             double heaviest = 0;
             for (int i = 0; i < sheets.length; i++) {
-                double one = sheets[i];
-                for (double[] additive : carried) {
-                    one += additive[i];
-                }
                 fibre += sheets[i];
-                solids += one;
-                lightest = Math.min(lightest, one);
-                heaviest = Math.max(heaviest, one);
+                solids += whole[i];
+                lightest = Math.min(lightest, whole[i]);
+                heaviest = Math.max(heaviest, whole[i]);
             }
             return new Sheets(fibre / sheets.length, solids / sheets.length, lightest, heaviest, sheets, carried);
         }
+    }
+
+    /** Where the sheets of a batch are put down as they are formed; a run overwrites what the one before has put there. */
+    static final class Space {
+        private final double[][] sheets;
+        private final double[][][] carried;
+        private final double[] whole;
+
+        private Space(FormingSheets.Setting[] pieces, int additives) {
+            sheets = new double[pieces.length][];
+            carried = new double[pieces.length][][];
+            int most = 0;
+            for (int p = 0; p < pieces.length; p++) {
+                sheets[p] = new double[pieces[p].sheets()];
+                carried[p] = new double[additives][pieces[p].sheets()];
+                most = Math.max(most, pieces[p].sheets());
+            }
+            whole = new double[most];
+        }
+    }
+
+    /** New space for the sheets of the batch. */
+    Space space(FormingSheets.Setting[] pieces) {
+        return new Space(pieces, stock.wantedInStock().length);
     }
 
     /**
@@ -601,7 +627,7 @@ public final class FillingVat {
 
     /** Works the vat through, or pours, sheet by sheet. */
     Run run(
-            FormingSheets.Setting[] pieces,
+            Space space,
             Setting[] settings,
             double stockMade,
             PreparingStock.Made made,
@@ -611,17 +637,17 @@ public final class FillingVat {
             @Nullable Accounts accounts,
             int batch) {
         RunningVat tank = new RunningVat(kept, made.consistency(), made.inStock(), workshop.isStrained);
-        Sheets[] all = new Sheets[pieces.length];
+        Sheets[] all = new Sheets[settings.length];
         for (int p : byTurn(settings)) {
             Setting set = settings[p];
-            double[] sheets = new double[pieces[p].sheets()];
-            double[][] carried = new double[made.inStock().length][sheets.length];
+            double[] sheets = space.sheets[p];
+            double[][] carried = space.carried[p];
             if (set.dipped) {
                 form(tank, set, couched, sheets, carried, sheets.length, v, accounts, batch);
             } else {
                 tank.pour(set.lift, couched, sheets, carried, accounts, batch);
             }
-            all[p] = Sheets.of(sheets, carried);
+            all[p] = Sheets.of(sheets, carried, space.whole);
         }
         double left = stockMade * made.handled() - tank.used();
         // What is weighed for exactly what is used leaves nothing, neither a rounding error of it nor what was let pass

@@ -238,6 +238,7 @@ public final class FormingSheets {
             Workshop workshop,
             Studio studio,
             PreparingStock stock,
+            CoverDrainage cover,
             Piece piece,
             Scope scope,
             @Nullable Dryer dryer) {
@@ -276,7 +277,7 @@ public final class FormingSheets {
         sizeTolerance = known.slot("order.size-tolerance");
         tellingLimit = known.slot("drainage.drainability-limit");
         pouredConsistency = known.slot("vat.poured-consistency");
-        cover = new CoverDrainage(known, workshop);
+        this.cover = cover;
         wall = known.slot("fibre.cell-wall-density");
         thickening = stock.hasFormationAid() ? known.slot("drainage.aid-thickening") : null;
         largeSheet = known.slot("labour.large-sheet");
@@ -558,18 +559,26 @@ public final class FormingSheets {
 
     // ------------------------------------------------------------------------------------------------ what comes of it
 
-    /** The wet sheet, and how it drains. */
+    /** The wet sheet. */
     void forecast(Passage on) {
-        Values v = on.v;
         on.couchedRatio = couchedRatio(on.state);
-        on.set(MAT, mat(on.formed(), on.couchedRatio, v));
+        on.set(MAT, mat(on.formed(), on.couchedRatio, on.v));
         on.set(COUCHED, on.run.solids() / on.state.couchedSolids());
+    }
+
+    /** How it drains. */
+    void forecastDraining(Passage on) {
+        Values v = on.v;
         FillingVat.Setting vat = on.settings.vat(on.piece);
         double c = vat.dipped() ? vat.vat().consistency() : Math.min(stock.stockConsistency(), v.of(pouredConsistency));
         Draining sheet = new Draining(c, on.state, on.kept, v);
-        double time = sheet.time(Drainage.depth(on.run.fibre() / on.sheet().area(), on.kept.fibre(), sheet.perVolume));
-        on.set(DRAIN, sheet.isKnown() ? time : Double.NaN);
-        on.set(AT_VAT, atVat(on.sheet(), time, v));
+        on.drains = sheet.time(Drainage.depth(on.run.fibre() / on.sheet().area(), on.kept.fibre(), sheet.perVolume));
+        on.set(DRAIN, sheet.isKnown() ? on.drains : Double.NaN);
+    }
+
+    /** How long all the sheets take at the vat. */
+    void forecastTime(Passage on) {
+        on.set(AT_VAT, atVat(on.sheet(), on.drains, on.v));
     }
 
     /** Thickness of the wet mat, m, of oven-dry solids on its area. */

@@ -9,14 +9,14 @@ final class Passage {
 
     final Settings settings;
     final int piece;
-    final PreparingStock.State state;
-    final PreparingStock.Kept kept;
-    final FillingVat.Sheets run;
+    PreparingStock.State state;
+    PreparingStock.Kept kept;
+    FillingVat.Sheets run;
 
     /** How fast its dryer takes water: it costs as much as all the rest of the piece, and few assumptions move it. */
-    final double dryingRate;
+    double dryingRate;
 
-    final Values v;
+    Values v;
     private final Figures out;
 
     /** Additives over fibre. */
@@ -52,6 +52,9 @@ final class Passage {
     /** Area of a finished piece. */
     double area = Double.NaN;
 
+    /** How long a sheet drains; at least that where the tester no longer tells. */
+    double drains = Double.NaN;
+
     Passage(
             Settings settings,
             int piece,
@@ -69,6 +72,33 @@ final class Passage {
         this.dryingRate = dryingRate;
         this.v = v;
         this.out = out;
+    }
+
+    /** Goes another way again: at other values, with all that was found on it, for the parts of it that are gone again. */
+    void again(
+            Passage other,
+            PreparingStock.State with,
+            PreparingStock.Kept keeps,
+            FillingVat.Sheets sheets,
+            double rate,
+            Values values) {
+        state = with;
+        kept = keeps;
+        run = sheets;
+        dryingRate = rate;
+        v = values;
+        load = other.load;
+        particles = other.particles;
+        couchedRatio = other.couchedRatio;
+        pressedRatio = other.pressedRatio;
+        gain = other.gain;
+        taken = other.taken;
+        endRatio = other.endRatio;
+        shrink = other.shrink;
+        dryArea = other.dryArea;
+        lastRatio = other.lastRatio;
+        area = other.area;
+        drains = other.drains;
     }
 
     /** Puts down a forecast of the piece. */

@@ -50,6 +50,8 @@ public final class PieceWork {
             Workshop workshop,
             Studio studio,
             PreparingStock stock,
+            Posts posts,
+            CoverDrainage cover,
             SizingSheets sizing,
             Piece piece,
             Recipe recipe,
@@ -68,11 +70,11 @@ public final class PieceWork {
         @Nullable Dryer dryer = dryer(piece, studio);
         Scope sheet = Scope.of(piece.name(), piece.recipe());
         Scope measured = dryer == null ? sheet : sheet.on(dryer.name());
-        forming = new FormingSheets(known, workshop, studio, stock, piece, scope, dryer);
+        forming = new FormingSheets(known, workshop, studio, stock, cover, piece, scope, dryer);
         rejects = new Rejects(
                 known, piece, scope, dryer != null, recipe.sizeBath().isPresent());
         pressing = new Pressing(known, workshop, studio, measured, dryer instanceof Dryer.Blotters);
-        posts = new Posts(known, workshop, studio);
+        this.posts = posts;
         drying = new DryingSheets(known, workshop, stock, dryer, measured);
         finished = new FinishedSheet(known, piece, stock.dense(), measured);
         cutting = new CuttingAndFolding(known, piece, forming);
@@ -330,41 +332,64 @@ public final class PieceWork {
         return drying.rate(v);
     }
 
+    /**
+     * The parts of the way of a piece, in their order: formed, pressed, shrunk and finished, dried and cut, drained,
+     * counted and timed. Where nothing moves that a part reads, and no part before it, it comes out the same.
+     */
+    static final int PARTS = 6;
+
+    /** The part that reads how fast the dryer takes water. */
+    static final int DRIED = 3;
+
     /** What comes of the sheets of the piece: size, grammage, thickness, mass, count and times. */
-    void forecast(
-            Settings settings,
-            PreparingStock.State state,
-            PreparingStock.Kept kept,
-            FillingVat.Sheets run,
-            double dryingRate,
-            Values v,
-            Figures out,
-            @Nullable Accounts accounts) {
-        Passage on = new Passage(settings, index, state, kept, run, dryingRate, v, out);
-        FillingVat.forecast(on);
-        forming.forecast(on);
-        posts.forecast(on);
-        pressing.forecast(on);
-        sizing.forecast(on);
-        drying.forecastShrinkage(on);
-        finished.forecast(on);
-        drying.forecast(on);
-        cutting.forecast(on);
-        rejects.forecast(on, forming.trials());
-        on.set(HOURS, hours(settings, on.of(FormingSheets.AT_VAT), v).all());
+    void forecast(Passage on, @Nullable Accounts accounts) {
+        for (int part = 0; part < PARTS; part++) {
+            forecast(part, on);
+        }
         if (accounts != null) {
-            int perSheet = settings.sheet(index).perSheet();
+            int perSheet = on.sheet().perSheet();
             accounts.piece(
                     batch,
                     this,
-                    settings.press(index) != null,
+                    on.settings.press(index) != null,
                     perSheet,
-                    run,
+                    on.run,
                     cutting.usedShare(on, perSheet),
                     on.couchedRatio,
                     on.pressedRatio,
-                    finished.bookedRatio(on.endRatio, v),
-                    v);
+                    finished.bookedRatio(on.endRatio, on.v),
+                    on.v);
+        }
+    }
+
+    /** One part of it. */
+    void forecast(int part, Passage on) {
+        switch (part) {
+            case 0 -> {
+                FillingVat.forecast(on);
+                forming.forecast(on);
+            }
+            case 1 -> {
+                posts.forecast(on);
+                pressing.forecast(on);
+            }
+            case 2 -> {
+                sizing.forecast(on);
+                drying.forecastShrinkage(on);
+                finished.forecast(on);
+            }
+            case DRIED -> {
+                drying.forecast(on);
+                cutting.forecast(on);
+            }
+            case 4 -> forming.forecastDraining(on);
+            default -> {
+                rejects.forecast(on, forming.trials());
+                forming.forecastTime(on);
+                on.set(
+                        HOURS,
+                        hours(on.settings, on.of(FormingSheets.AT_VAT), on.v).all());
+            }
         }
     }
 

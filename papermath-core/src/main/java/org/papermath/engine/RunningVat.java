@@ -96,6 +96,9 @@ final class RunningVat {
 
     /** Gives some of the pail back, before any stock; what is bailed for it is bailed as for stock. */
     double fromPail(double full, double given, @Nullable Accounts accounts, int batch) {
+        if (pail == 0 && mass <= full) {
+            return 0;
+        }
         double part = pail > 0 ? Math.min(1, given / pail) : 0;
         double bailed = bail(Math.max(0, mass + part * pail - full), accounts, batch);
         fibre += part * pailFibre;
@@ -190,18 +193,17 @@ final class RunningVat {
         if (!(lifted < mass)) {
             mass = Double.NaN;
         }
-        VatBalance.Contents after = VatBalance.run(
+        VatBalance.Contents after = VatBalance.pull(
                 new VatBalance.Contents(fibre, mass),
                 lifted,
                 kept.fibre(),
                 couched,
-                VatBalance.Recharge.NONE,
                 from,
-                count,
+                from + count,
                 sheets,
+                null,
                 additive,
                 kept.additives(),
-                inStock,
                 carried);
         fibre = after.fibre();
         mass = after.stock() > 0 ? after.stock() : Double.NaN;

@@ -6,56 +6,31 @@ package org.papermath.engine;
  */
 public enum Scale {
     /** Above zero, and off by factors: times, masses, thicknesses. */
-    FACTOR {
-        @Override
-        public double of(double x, double most) {
-            return Math.log(x);
-        }
-
-        @Override
-        public double back(double scaled, double most) {
-            return Math.exp(scaled);
-        }
-    },
+    FACTOR,
     /** Between nothing and all of something: solids, a consistency, a reading of a tester that ends at 100. */
-    SHARE {
-        @Override
-        public double of(double x, double most) {
-            return Math.log(x / (most - x));
-        }
-
-        @Override
-        public double back(double scaled, double most) {
-            return most / (1 + Math.exp(-scaled));
-        }
-    },
+    SHARE,
     /** Zero or more, and zero can be reached: a shrinkage, what is left over. */
-    ROOT {
-        @Override
-        public double of(double x, double most) {
-            return Math.sqrt(x);
-        }
-
-        @Override
-        public double back(double scaled, double most) {
-            return scaled <= 0 ? 0 : scaled * scaled;
-        }
-    },
+    ROOT,
     /** Of either sign: a play, a surplus. */
-    DIFFERENCE {
-        @Override
-        public double of(double x, double most) {
-            return x;
-        }
-
-        @Override
-        public double back(double scaled, double most) {
-            return scaled;
-        }
-    };
+    DIFFERENCE;
 
     /** The result on the scale; not finite where it cannot be calculated there. */
-    public abstract double of(double x, double most);
+    public double of(double x, double most) {
+        return switch (this) {
+            case FACTOR -> Math.log(x);
+            case SHARE -> Math.log(x / (most - x));
+            case ROOT -> Math.sqrt(x);
+            case DIFFERENCE -> x;
+        };
+    }
 
-    public abstract double back(double scaled, double most);
+    /** The result from its place on the scale. */
+    public double back(double scaled, double most) {
+        return switch (this) {
+            case FACTOR -> Math.exp(scaled);
+            case SHARE -> most / (1 + Math.exp(-scaled));
+            case ROOT -> scaled <= 0 ? 0 : scaled * scaled;
+            case DIFFERENCE -> scaled;
+        };
+    }
 }

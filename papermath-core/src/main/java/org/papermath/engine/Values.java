@@ -2,7 +2,7 @@ package org.papermath.engine;
 
 import org.jspecify.annotations.Nullable;
 
-/** One value, in coherent SI, for each assumption of a job. */
+/** One value, in coherent SI, for each assumption of a job; immutable but for a copy that somebody holds alone. */
 public final class Values {
     private final double[] values;
     /** Marks what is read; null where nobody asks. */
@@ -39,6 +39,26 @@ public final class Values {
             copy[slots[i].at] = changed[i];
         }
         return new Values(copy);
+    }
+
+    /** The same values by themselves, to be shifted and set back. */
+    Values copy() {
+        return new Values(values.clone());
+    }
+
+    /** These very values with several of them changed; only for who holds a copy. */
+    Values shift(Slot[] slots, double[] changed) {
+        for (int i = 0; i < slots.length; i++) {
+            values[slots[i].at] = changed[i];
+        }
+        return this;
+    }
+
+    /** Sets some of them back. */
+    void back(Slot[] slots, Values to) {
+        for (Slot slot : slots) {
+            values[slot.at] = to.values[slot.at];
+        }
     }
 
     /** The same values, which mark what is read of them from now on. */

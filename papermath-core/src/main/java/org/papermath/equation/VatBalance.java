@@ -1,5 +1,7 @@
 package org.papermath.equation;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * What a vat holds while sheets are pulled from it: fibre, stock, and what is carried beside the fibre.
  *
@@ -23,72 +25,55 @@ public final class VatBalance {
     }
 
     /**
-     * Fresh stock given to the vat after every so many sheets, but not after the last of a run.
-     *
-     * @param every sheets between two recharges; 0 for none
-     * @param stock stock added each time, kg
-     * @param consistency consistency of that stock
-     */
-    public record Recharge(int every, double stock, double consistency) {
-        /** No recharge. */
-        public static final Recharge NONE = new Recharge(0, 0, 0);
-    }
-
-    /**
-     * Pulls sheets one by one from a vat that carries additives beside the fibre, each with a retention of its own.
-     * The couched solids are fibre and additives together.
+     * Pulls sheets one by one, with nothing given between them, from a vat that carries additives beside the fibre, each
+     * with a retention of its own. The couched solids are fibre and additives together. A plan with bands pulls thousands,
+     * so there is one division for each: the share of the vat that is on the mould.
      *
      * @param start what the vat holds before the first sheet; the stock counts the additives too
      * @param lifted stock held on the mould for each sheet, kg
      * @param retention share of the fibre on the mould that stays in the sheet
      * @param couchSolids solids of the sheet as it leaves the vat
-     * @param recharge fresh stock between sheets
      * @param from the place of the first sheet in the arrays
-     * @param count the number of sheets
+     * @param until the place after the last
      * @param sheets filled with the oven-dry fibre of each sheet, kg
+     * @param before filled with the consistency each sheet is dipped from; null where nobody asks
      * @param additives mass of each additive in the vat, kg; holds what is left after the last sheet
      * @param retentions retention of each additive
-     * @param rechargeAdditives mass of each additive over mass of recharge stock
      * @param carried filled with the mass of each additive (first index) in each sheet (second index), kg
      * @return what the vat holds after the last sheet
      */
-    public static Contents run(
+    public static Contents pull(
             Contents start,
             double lifted,
             double retention,
             double couchSolids,
-            Recharge recharge,
             int from,
-            int count,
+            int until,
             double[] sheets,
+            double @Nullable [] before,
             double[] additives,
             double[] retentions,
-            double[] rechargeAdditives,
             double[][] carried) {
         double fibre = start.fibre;
         double stock = start.stock;
-        double held = retention * lifted;
-        int every = recharge.every > 0 ? recharge.every : count;
-        for (int i = from, since = 0; i < from + count; i++, since++) {
-            if (since == every) {
-                since = 0;
-                fibre += recharge.stock * recharge.consistency;
-                stock += recharge.stock;
-                for (int a = 0; a < additives.length; a++) {
-                    additives[a] += recharge.stock * rechargeAdditives[a];
-                }
-            }
-            double sheet = held * fibre / stock;
-            double solids = sheet;
-            for (int a = 0; a < additives.length; a++) {
-                double taken = retentions[a] * lifted * additives[a] / stock;
+        double perSolids = 1 / couchSolids;
+        for (int i = from; i < until; i++) {
+            double share = lifted / stock;
+            double kept = retention * fibre;
+            double sheet = kept * share;
+            for (int a = 0; a < carried.length; a++) {
+                double ofAll = retentions[a] * additives[a];
+                double taken = ofAll * share;
                 carried[a][i] = taken;
                 additives[a] -= taken;
-                solids += taken;
+                kept += ofAll;
+            }
+            if (before != null) {
+                before[i] = fibre / stock;
             }
             sheets[i] = sheet;
             fibre -= sheet;
-            stock -= solids / couchSolids;
+            stock -= kept * (share * perSolids);
         }
         return new Contents(fibre, stock);
     }
@@ -112,8 +97,7 @@ public final class VatBalance {
     }
 
     /**
-     * Pulls sheets one by one with steps between them, from a vat that carries additives beside the fibre. The couched
-     * solids are fibre and additives together.
+     * Pulls sheets one by one with steps between them.
      *
      * @param start what the vat holds before the first sheet; the stock counts the additives too
      * @param lifted stock held on the mould for each sheet, kg
@@ -140,35 +124,23 @@ public final class VatBalance {
             double[] retentions,
             double[] perFibre,
             double[][] carried) {
-        double fibre = start.fibre;
-        double stock = start.stock;
-        double held = retention * lifted;
+        Contents now = start;
         int next = 0;
-        for (int i = 0; i < sheets.length; i++) {
+        for (int i = 0; i < sheets.length; ) {
             while (next < steps.length && steps[next].after <= i) {
                 Step step = steps[next++];
-                double left = 1 - step.bailed / stock;
+                double left = 1 - step.bailed / now.stock;
                 double fresh = step.stock * step.consistency;
-                fibre = fibre * left + fresh;
-                stock += step.stock + step.water - step.bailed;
+                now = after(now, step);
                 for (int a = 0; a < additives.length; a++) {
                     additives[a] = additives[a] * left + fresh * perFibre[a];
                 }
             }
-            before[i] = fibre / stock;
-            double sheet = held * fibre / stock;
-            double solids = sheet;
-            for (int a = 0; a < additives.length; a++) {
-                double taken = retentions[a] * lifted * additives[a] / stock;
-                carried[a][i] = taken;
-                additives[a] -= taken;
-                solids += taken;
-            }
-            sheets[i] = sheet;
-            fibre -= sheet;
-            stock -= solids / couchSolids;
+            int until = next < steps.length ? Math.min(sheets.length, steps[next].after) : sheets.length;
+            now = pull(now, lifted, retention, couchSolids, i, until, sheets, before, additives, retentions, carried);
+            i = until;
         }
-        return new Contents(fibre, stock);
+        return now;
     }
 
     /** Bailing that keeps level and fibre when fresh stock replaces what sheets carried off; negative: water to add. */

@@ -205,6 +205,9 @@ public final class MakingPlan {
         return Engine.usedRecipes(order).get(batch).name();
     }
 
+    /** Shares this near each other, relatively, weigh the same. */
+    private static final double SAME = 1e-9;
+
     /** Adds what each assumption does to one forecast, and returns 1; or 0 where it has no band. */
     private static int weigh(FigureBands bands, int at, String of, List<Weight> weights) {
         double sum = 0;
@@ -222,7 +225,8 @@ public final class MakingPlan {
                     * (1 - bands.varied().get(i).fromMakings());
             Weight weight = weights.get(i);
             weight.sum += share;
-            if (share > weight.strongest) {
+            // Of those that weigh the same the first is named, whatever the last digits are.
+            if (share > weight.strongest * (1 + SAME)) {
                 weight.strongest = share;
                 weight.of = of;
             }

@@ -33,11 +33,14 @@ public final class FirstOrderBands {
     private static final double ONE_WAY = 4;
 
     private final Engine engine;
-    private final Engine.Shifts shifts;
+    private final Engine.Shifts.InTurn shifts;
     private final List<Known.Varied> varied;
     private final Figures likely;
     private final int n;
-    private final boolean[] finite;
+    /** The places of the figures that can be calculated. */
+    private final int[] counted;
+
+    private final double[] was;
     private final Scale[] scales;
     private final double[] most;
     private final double[] middle;
@@ -49,11 +52,11 @@ public final class FirstOrderBands {
 
     private FirstOrderBands(Engine engine, Settings settings) {
         this.engine = engine;
-        shifts = engine.shifts(settings);
+        Engine.Shifts of = engine.shifts(settings);
         varied = engine.varied();
-        likely = shifts.base();
+        likely = of.base();
         n = likely.size();
-        finite = new boolean[n];
+        was = new double[n];
         scales = new Scale[n];
         most = new double[n];
         middle = new double[n];
@@ -62,16 +65,18 @@ public final class FirstOrderBands {
         openAbove = new boolean[n];
         openBelow = new boolean[n];
         out = engine.figures();
+        shifts = of.new InTurn(out);
         for (int at = 0; at < n; at++) {
             Figure figure = likely.figure(at);
             double x = likely.at(at);
             most[at] = figure == null ? 1 : figure.most();
             Scale scale = figure == null ? Scale.FACTOR : figure.scale();
             // What is nothing, or all there can be, has no place on its scale.
-            finite[at] = Double.isFinite(x);
+            was[at] = x;
             scales[at] = Double.isFinite(scale.of(x, most[at])) && x != 0 ? scale : Scale.DIFFERENCE;
             middle[at] = scales[at].of(x, most[at]);
         }
+        counted = IntStream.range(0, n).filter(at -> Double.isFinite(was[at])).toArray();
     }
 
     /** Works out the bands of a job with its settings. */
@@ -80,35 +85,46 @@ public final class FirstOrderBands {
     }
 
     private FigureBands make() {
-        double[][] moves = new double[varied.size()][n];
+        double[][] moves = new double[varied.size()][];
+        double[] none = new double[n];
         double[] below = new double[n];
         double[] above = new double[n];
-        int[] bending = IntStream.range(0, n)
-                .filter(at -> likely.figure(at) != null
-                        && Objects.requireNonNull(likely.figure(at)).bend() <= 1)
-                .toArray();
+        boolean[] mayBend = new boolean[n];
+        for (int at : counted) {
+            Figure figure = likely.figure(at);
+            mayBend[at] = figure != null && figure.bend() <= 1;
+        }
         double[] squares = new double[n];
         double[] bent = new double[n];
         for (int i = 0; i < moves.length; i++) {
             Known.Varied one = varied.get(i);
-            shift(one, one.lows(), below);
-            shift(one, one.highs(), above);
-            for (int at = 0; at < n; at++) {
-                if (below[at] == 0 && above[at] == 0) {
+            boolean isMoved = shift(one, one.lows(), below);
+            isMoved |= shift(one, one.highs(), above);
+            if (!isMoved) {
+                moves[i] = none;
+                continue;
+            }
+            double[] move = new double[n];
+            moves[i] = move;
+            for (int at : counted) {
+                double to = above[at];
+                double from = below[at];
+                if (from == 0 && to == 0) {
                     continue;
                 }
-                double rise = Math.max(0, Math.max(below[at], above[at]));
-                double fall = Math.min(0, Math.min(below[at], above[at]));
+                // Written out, for a plan takes this step thousands of times; no shift is unknown here.
+                double least = from < to ? from : to;
+                double greatest = from < to ? to : from;
+                double rise = greatest > 0 ? greatest : 0;
+                double fall = least < 0 ? -least : 0;
+                double far = rise > fall ? rise : fall;
                 up[at] += rise * rise;
                 down[at] += fall * fall;
-                moves[i][at] = above[at] >= below[at] ? Math.max(rise, -fall) : -Math.max(rise, -fall);
-            }
-            for (int at : bending) {
-                double rise = Math.max(0, Math.max(below[at], above[at]));
-                double fall = Math.max(0, -Math.min(below[at], above[at]));
-                double square = Math.max(rise * rise, fall * fall);
-                squares[at] += square;
-                bent[at] += Math.max(rise, fall) > ONE_WAY * Math.min(rise, fall) && isEven(one.row()) ? square : 0;
+                move[at] = to >= from ? far : -far;
+                if (mayBend[at]) {
+                    squares[at] += far * far;
+                    bent[at] += far > ONE_WAY * (rise > fall ? fall : rise) && isEven(one.row()) ? far * far : 0;
+                }
             }
         }
         double[] low = new double[n];
@@ -120,9 +136,10 @@ public final class FirstOrderBands {
             end(at, high);
         }
         boolean[] bends = new boolean[n];
-        for (int at : bending) {
-            Figure figure = Objects.requireNonNull(likely.figure(at));
-            bends[at] = high[at] > low[at] && bent[at] >= figure.bend() * squares[at];
+        for (int at : counted) {
+            bends[at] = mayBend[at]
+                    && high[at] > low[at]
+                    && bent[at] >= Objects.requireNonNull(likely.figure(at)).bend() * squares[at];
         }
         return new FigureBands(likely, low, high, openBelow, openAbove, varied, moves, new double[0][], bends);
     }
@@ -145,18 +162,23 @@ public final class FirstOrderBands {
         }
     }
 
-    /** How far each figure moves, on its scale, with one assumption at one end. */
-    private void shift(Known.Varied one, double[] ends, double[] moved) {
-        shifts.at(one.slots(), ends, out);
+    /** How far each figure moves, on its scale, with one assumption at one end; whether any may. */
+    private boolean shift(Known.Varied one, double[] ends, double[] moved) {
+        if (!shifts.at(one.slots(), ends)) {
+            Arrays.fill(moved, 0);
+            return false;
+        }
         boolean anyUnknown = false;
-        for (int at = 0; at < n; at++) {
+        for (int at : counted) {
             double x = out.at(at);
-            moved[at] = finite[at] && x != likely.at(at) ? shift(at, x) : 0;
-            anyUnknown |= Double.isNaN(moved[at]);
+            double shift = x == was[at] ? 0 : shift(at, x);
+            moved[at] = shift;
+            anyUnknown |= Double.isNaN(shift);
         }
         if (anyUnknown) {
             farthest(one.slots(), ends, moved);
         }
+        return true;
     }
 
     private double[] middle(Slot[] slots) {
@@ -166,7 +188,7 @@ public final class FirstOrderBands {
     /** Not a number where the figure cannot be calculated. */
     private double shift(int at, double x) {
         // What moves by a last digit only does not move.
-        if (Math.abs(x - likely.at(at)) <= SAME * Math.abs(likely.at(at))) {
+        if (Math.abs(x - was[at]) <= SAME * Math.abs(was[at])) {
             return 0;
         }
         double shift = scales[at].of(x, most[at]) - middle[at];
@@ -191,7 +213,7 @@ public final class FirstOrderBands {
                 for (int i = 0; i < ends.length; i++) {
                     there[i] = from[i] + part * (ends[i] - from[i]);
                 }
-                shifts.at(slots, there, out);
+                shifts.at(slots, there);
                 for (int at = 0; at < n; at++) {
                     if (wanted[at] && part > known[at] && part < unknown[at]) {
                         double shift = shift(at, out.at(at));

@@ -232,17 +232,17 @@ public final class Recharge {
             if (done == 0) {
                 law = new VatLaw(now.stock(), charge.retention, charge.lifted);
             }
-            now = VatBalance.run(
+            now = VatBalance.pull(
                     now,
                     charge.lifted,
                     charge.retention,
                     charge.couchSolids,
-                    new VatBalance.Step[0],
+                    0,
+                    count,
                     new double[count],
-                    new double[count],
+                    null,
                     additives,
                     retentions,
-                    perFibre,
                     new double[kinds][count]);
             VatRun.requireWet(now, done + count);
         }

@@ -350,19 +350,7 @@ public final class VatCharge {
             if (now.stock() < lifted || !(now.fibre() > 0)) {
                 return count;
             }
-            now = VatBalance.run(
-                    now,
-                    lifted,
-                    retention,
-                    couchSolids,
-                    VatBalance.Recharge.NONE,
-                    0,
-                    1,
-                    sheet,
-                    additives,
-                    retentions,
-                    new double[kinds],
-                    taken);
+            now = VatBalance.pull(now, lifted, retention, couchSolids, 0, 1, sheet, null, additives, retentions, taken);
             if (!(Math.abs(sheet[0] - target) <= band)) {
                 return count;
             }

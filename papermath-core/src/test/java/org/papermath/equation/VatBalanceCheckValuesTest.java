@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.papermath.equation.VatBalance.Contents;
-import org.papermath.equation.VatBalance.Recharge;
 import org.papermath.quantity.Amounts;
 import org.papermath.quantity.Grammage;
 import org.papermath.sheet.FormedSheet;
@@ -72,8 +71,7 @@ class VatBalanceCheckValuesTest {
     /** Pulls sheets of fibre alone, 2 kg lifted, 97 % kept, couched at 15 % solids. */
     private static Contents run(Contents start, double[] sheets) {
         double[] none = {};
-        return VatBalance.run(
-                start, 2, 0.97, 0.15, Recharge.NONE, 0, sheets.length, sheets, none, none, none, new double[0][]);
+        return VatBalance.pull(start, 2, 0.97, 0.15, 0, sheets.length, sheets, null, none, none, new double[0][]);
     }
 
     private static void assertNear(double found, double expected, double part) {
