@@ -137,6 +137,19 @@ final class Clock {
         return Math.max(moment, from[i]);
     }
 
+    /**
+     * When work stopped before the last time up to there that a day and more went without any; the moment itself where
+     * that was before another, or never.
+     */
+    long beforeDaysOff(long moment, long notBefore) {
+        for (int i = spanAfter(moment - 1); i > 0 && to[i - 1] > notBefore; i--) {
+            if (from[i] - to[i - 1] >= DAY) {
+                return to[i - 1];
+            }
+        }
+        return moment;
+    }
+
     /** The last worked moment up to there, itself if it is worked. */
     long last(long moment) {
         int i = spanAfter(moment);

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Finds a good timetable by a fixed rule. Lists in several orders are placed serially; each is drawn together by passes
  * back and forth; then the best list is shaken a fixed number of times, always in the same way, by tasks, by groups and
- * by phases, and kept when it gets better. It stops where nothing could be sooner even with enough of everything.
+ * by phases, and kept when it gets better. Where it ends a few hours after days off it is shaken on, with the end of the
+ * work before them for an aim. It stops where nothing could be sooner even with enough of everything.
  */
 final class Search {
     /** Passes back and forth of each list. */
@@ -23,6 +24,16 @@ final class Search {
     private static final int MOST_SHAKES = 3000;
     /** As many more as a small workload has time for. */
     private static final int SMALL = 110_000_000;
+
+    /** Shakes to be done before days off: a few hours are worth a weekend. */
+    private static final int MOST_AIMED = 16_000;
+
+    private static final int AIMED = 320_000_000;
+    /** Work after days off, in minutes, that there is hope to do before them. */
+    private static final long LITTLE = 8 * 60;
+
+    /** How much later than it may be, in minutes, a task is now and then let be on the way there. */
+    private static final double LET = 1000;
 
     /** Of a few the one that came nearest to what a solver finds for studio-like days. */
     private static final long SEED = 4;
@@ -81,7 +92,48 @@ final class Search {
             Placement found = tried(keys[i]);
             best = isBetter(found, best) ? found : best;
         }
-        return best.isWhole() ? shaken(best, free) : best;
+        if (!best.isWhole()) {
+            return best;
+        }
+        int size = shop.phases.length + 20;
+        int shakes = Math.min(MOST_SHAKES, Math.max(SHAKES / size, SMALL / size / size));
+        best = shaken(best, free, null, shakes, Math.max(1, Math.min(shakes, MOST_SHAKES / 2)));
+        Aim aim = back ? null : aim(best);
+        return aim == null ? best : shaken(best, free, aim, Math.min(MOST_AIMED, AIMED / size / size), MOST_SHAKES);
+    }
+
+    /** What would have to begin by when for all to be done before the days off that this passes by little. */
+    private @Nullable Aim aim(Placement found) {
+        long end = clock.beforeDaysOff(found.lastFinish, found.firstStart);
+        if (end == found.lastFinish || clock.work(end, found.lastFinish) > LITTLE) {
+            return null;
+        }
+        Search late = new Search(shop, true, end);
+        Placement latest = late.place(late.main(), late.bounds(), late.listBy(late.main(), found), false);
+        return new Aim(
+                IntStream.range(0, shop.tasks.length).mapToLong(latest::startOf).toArray());
+    }
+
+    /** When each task would have to begin with enough of everything. */
+    private record Aim(long[] latest) {
+        /** By how much tasks begin later than that, all together, in minutes. */
+        long over(Placement found) {
+            long over = 0;
+            for (int task = 0; task < latest.length; task++) {
+                over += Math.max(0, found.startOf(task) - latest[task]);
+            }
+            return over;
+        }
+    }
+
+    private boolean isBetter(Placement one, Placement that, @Nullable Aim aim) {
+        if (aim != null && one.passed == that.passed && one.late == that.late) {
+            int by = Long.compare(aim.over(one), aim.over(that));
+            if (by != 0) {
+                return by < 0;
+            }
+        }
+        return isBetter(one, that);
     }
 
     private Placement tried(long[] key) {
@@ -99,46 +151,63 @@ final class Search {
                 && (back ? found.firstStart >= free.firstStart : found.lastFinish <= free.lastFinish);
     }
 
-    private Placement shaken(Placement first, Placement free) {
+    /**
+     * Shakes a list.
+     *
+     * @param aim what is aimed at; null for to be done sooner
+     * @param shakes how often
+     * @param round after so many it begins anew from the best, not to go on from where there is no way on
+     */
+    private Placement shaken(Placement first, Placement free, @Nullable Aim aim, int shakes, int round) {
         SplittableRandom random = new SplittableRandom(SEED);
         Placement best = first;
         Placement now = first;
         int n = shop.tasks.length;
-        int size = shop.phases.length + 20;
-        int shakes = Math.min(MOST_SHAKES, Math.max(SHAKES / size, SMALL / size / size));
-        int round = Math.max(1, Math.min(shakes, MOST_SHAKES / 2));
         double[] widths = {1, 2, 4, n / 8.0 + 1};
         int[] group = groups();
-        for (int i = 0; i < shakes && !isBest(best, free); i++) {
-            // Begun anew once, not to go on from where there is no way on.
-            now = i % round == 0 ? first : now;
+        for (int i = 0; i < shakes && !isBest(best, free) && (aim == null || aim.over(best) > 0); i++) {
+            now = i % round == 0 ? (aim == null ? first : best) : now;
             int[] list = listBy(main(), now);
             long[] key = new long[n];
-            // Single tasks here and there, or one or two groups as they are.
+            // One task with what only waits for it, or single tasks here and there, or one or two groups as they are.
+            boolean alone = random.nextInt(4) == 0;
             boolean single = random.nextInt(3) == 0;
+            int one = random.nextInt(n);
+            double far = random.nextGaussian() * (n / (random.nextBoolean() ? 8.0 : 3.0) + 1);
             double width = widths[random.nextInt(widths.length)];
             int moved = group[random.nextInt(n)];
             int other = group[random.nextInt(n)];
             boolean both = random.nextBoolean();
             double by = swap(list, group, moved, other);
             for (int at = 0; at < n; at++) {
-                double off = single && random.nextInt(3) == 0 ? width * random.nextGaussian() : 0;
-                if (!single) {
-                    off += group[list[at]] == moved ? by : both && group[list[at]] == other ? -by : 0;
+                double off = 0;
+                if (alone) {
+                    off = isWith(list[at], one) ? far : 0;
+                } else if (single) {
+                    off = random.nextInt(3) == 0 ? width * random.nextGaussian() : 0;
+                } else {
+                    off = group[list[at]] == moved ? by : both && group[list[at]] == other ? -by : 0;
                 }
                 key[list[at]] = Math.round(1000 * (at + off));
             }
             Placement found = i % 2 == 0
                     ? drawnTogether(place(main(), bounds(), list(main(), key), true), 1)
                     : byPhases(now, key, random);
-            if (!isBetter(now, found) || isNear(found, now, random.nextDouble(), 1 - i % round / (double) round)) {
+            if (!isBetter(now, found, aim)
+                    || isNear(found, now, aim, random.nextDouble(), 1 - i % round / (double) round)) {
                 now = found;
             }
-            if (isBetter(found, best)) {
+            if (isBetter(found, best, aim)) {
                 best = found;
             }
         }
         return best;
+    }
+
+    /** Whether a task is another, or waits for that one alone on the axis. */
+    private boolean isWith(int task, int other) {
+        int[] in = main().linksIn(task);
+        return task == other || (in.length == 1 && main().before(in[0]) == other);
     }
 
     /** The same by phases: what one task leaves free between two of its phases another may use. */
@@ -217,9 +286,12 @@ final class Search {
     }
 
     /** Whether a worse one may be gone on from: the less so the worse it is and the fewer shakes are left. */
-    private boolean isNear(Placement found, Placement now, double chance, double left) {
+    private boolean isNear(Placement found, Placement now, @Nullable Aim aim, double chance, double left) {
         if (found.passed > now.passed || found.late + found.early > now.late + now.early) {
             return false;
+        }
+        if (aim != null) {
+            return chance < Math.exp(-Math.max(0, aim.over(found) - aim.over(now)) / (LET * left + 1e-9));
         }
         double span = now.lastFinish - now.firstStart;
         double longer = (found.lastFinish - found.firstStart - span) / span;

@@ -19,9 +19,9 @@ import org.papermath.quantity.Refused;
  * <p>The rule. Tasks are placed one after the other at the first moment that fits, in the order of their latest starts,
  * in four other orders too; each is drawn together by passes from the end and from the beginning; the best of them is shaken a
  * fixed number of times with a seed that is always the same, by tasks, by groups and by phases, and kept where it gets
- * better. Better is: less of the longest
- * waits passed, then less late, then sooner done as a whole. It is a good timetable, not proven the best one. A task of
- * higher {@linkplain Task#priority() priority} goes first wherever two could be next.
+ * better. Better is: less of the longest waits passed, then less late, then sooner done as a whole. Where it ends a few
+ * hours after days off it is shaken on until all is done before them, or the shakes are used up. It is a good timetable,
+ * not proven the best one. A task of higher {@linkplain Task#priority() priority} goes first wherever two could be next.
  *
  * <p>A longest wait is kept wherever the rule finds a way, moving what is waited for to later moments. Where it finds none,
  * for example because drying ends at night and nobody may come, the wait is passed, and {@link #brokenWaits()} tells it.

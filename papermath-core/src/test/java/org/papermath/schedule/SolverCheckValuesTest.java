@@ -44,7 +44,7 @@ class SolverCheckValuesTest {
         assertThat(mean).as(said.toString()).isLessThanOrEqualTo(0.05);
         assertThat(over.stream().filter(part -> part > 0.2).count())
                 .as(said.toString())
-                .isLessThanOrEqualTo(over.size() / 100);
+                .isLessThanOrEqualTo(over.size() / 200);
         assertThat(over).as(said.toString()).allMatch(part -> part <= 0.25);
         if (ALL) {
             System.out.println(said);
