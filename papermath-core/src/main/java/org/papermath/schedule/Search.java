@@ -99,7 +99,12 @@ final class Search {
         int shakes = Math.min(MOST_SHAKES, Math.max(SHAKES / size, SMALL / size / size));
         best = shaken(best, free, null, shakes, Math.max(1, Math.min(shakes, MOST_SHAKES / 2)));
         Aim aim = back ? null : aim(best);
-        return aim == null ? best : shaken(best, free, aim, Math.min(MOST_AIMED, AIMED / size / size), MOST_SHAKES);
+        if (aim == null) {
+            return best;
+        }
+        Placement aimed = shaken(best, free, aim, Math.min(MOST_AIMED, AIMED / size / size), MOST_SHAKES);
+        // What comes nearer to its aim and misses it may be done later.
+        return isBetter(aimed, best) ? aimed : best;
     }
 
     /** What would have to begin by when for all to be done before the days off that this passes by little. */
@@ -156,7 +161,8 @@ final class Search {
      *
      * @param aim what is aimed at; null for to be done sooner
      * @param shakes how often
-     * @param round after so many it begins anew from the best, not to go on from where there is no way on
+     * @param round after so many it begins anew, not to go on from where there is no way on: from the first, or from what
+     *     came nearest to the aim
      */
     private Placement shaken(Placement first, Placement free, @Nullable Aim aim, int shakes, int round) {
         SplittableRandom random = new SplittableRandom(SEED);
