@@ -541,7 +541,6 @@ public final class Engine {
         private final PreparingStock.State[] states = new PreparingStock.State[stocks.length];
         private final PreparingStock.Kept[] kepts = new PreparingStock.Kept[stocks.length];
         private final FillingVat.Run[] runs = new FillingVat.Run[stocks.length];
-        private final double[] rates = new double[pieces.length];
         private final boolean[][] stateReads = new boolean[stocks.length][likely.size()];
         private final boolean[][] runReads = new boolean[stocks.length][likely.size()];
         private final boolean[][] hourReads = new boolean[stocks.length][likely.size()];
@@ -561,9 +560,8 @@ public final class Engine {
                 runs[b] = run(b, settings, space(settings, b), states[b], marking, base, null);
                 for (int i = 0; i < ofBatch[b].length; i++) {
                     int p = ofBatch[b][i];
-                    rates[p] = pieces[p].dryingRate(likely.marking(rateReads[p]));
-                    Passage on =
-                            new Passage(settings, p, states[b], kepts[b], runs[b].pieces()[i], rates[p], likely, base);
+                    double rate = pieces[p].dryingRate(likely.marking(rateReads[p]));
+                    Passage on = new Passage(settings, p, states[b], kepts[b], runs[b].pieces()[i], rate, likely, base);
                     passages[p] = on;
                     Arrays.fill(firstReads[p], PieceWork.PARTS);
                     for (int part = 0; part < PieceWork.PARTS; part++) {
@@ -649,7 +647,7 @@ public final class Engine {
                             part = Math.min(part, firstReads[p][slot.at]);
                         }
                         if (part < PieceWork.PARTS) {
-                            double rate = rateMoved ? pieces[p].dryingRate(v) : rates[p];
+                            double rate = rateMoved ? pieces[p].dryingRate(v) : passages[p].dryingRate;
                             ways[p].again(passages[p], state, kept, run.pieces()[i], rate, v);
                             for (; part < PieceWork.PARTS; part++) {
                                 pieces[p].forecast(part, ways[p]);

@@ -287,14 +287,15 @@ public final class FillingVat {
         double c = stock.stockConsistency();
         double couched = state.couchedSolids();
         double[] inStock = stock.wantedInStock();
+        Space space = space(pieces);
         RunningVat tank = new RunningVat(kept, c, inStock, workshop.isStrained);
         double before = Double.NaN;
         int[] turns = turns(pieces);
         for (int turn = 0; turn < turns.length; turn++) {
             int p = turns[turn];
             FormingSheets.Setting piece = pieces[p];
-            double[] sheets = new double[piece.sheets()];
-            double[][] carried = new double[inStock.length][piece.sheets()];
+            double[] sheets = space.sheets[p];
+            double[][] carried = space.carried[p];
             double onWire = piece.fibre() / piece.area();
             VatConsistency.Chosen vat = stock.vatConsistency()
                     .choose(onWire, kept.fibre(), state.drainability(), before, v.of(wall), workshop.waterDensity);
@@ -711,9 +712,10 @@ public final class FillingVat {
             int piece,
             int count) {
         RunningVat tank = new RunningVat(kept, made.consistency(), made.inStock(), workshop.isStrained);
+        Space space = space(pieces);
         for (int p : byTurn(settings)) {
-            double[] sheets = new double[pieces[p].sheets()];
-            double[][] carried = new double[made.inStock().length][sheets.length];
+            double[] sheets = space.sheets[p];
+            double[][] carried = space.carried[p];
             int until = p == piece ? count : sheets.length;
             form(tank, settings[p], couched, sheets, carried, until, v, null, 0);
             if (p == piece) {

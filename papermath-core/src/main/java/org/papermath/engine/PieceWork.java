@@ -21,6 +21,20 @@ public final class PieceWork {
     /** How often sheets under too small a weight are laid out again for the size they come to. */
     private static final int WEIGHT_PASSES = 4;
 
+    /**
+     * The parts of the way of a piece, in their order; the drying rate is read where it is dried. Where nothing moves that a
+     * part reads, and no part before it, it comes out the same.
+     */
+    private static final int FORMED = 0;
+
+    private static final int PRESSED = 1;
+    private static final int FINISHED = 2;
+    static final int DRIED = 3;
+    private static final int DRAINED = 4;
+    private static final int TIMED = 5;
+    /** How many there are. */
+    static final int PARTS = 6;
+
     private final Piece piece;
     private final int index;
     private final int batch;
@@ -332,15 +346,6 @@ public final class PieceWork {
         return drying.rate(v);
     }
 
-    /**
-     * The parts of the way of a piece, in their order: formed, pressed, shrunk and finished, dried and cut, drained,
-     * counted and timed. Where nothing moves that a part reads, and no part before it, it comes out the same.
-     */
-    static final int PARTS = 6;
-
-    /** The part that reads how fast the dryer takes water. */
-    static final int DRIED = 3;
-
     /** What comes of the sheets of the piece: size, grammage, thickness, mass, count and times. */
     void forecast(Passage on, @Nullable Accounts accounts) {
         for (int part = 0; part < PARTS; part++) {
@@ -365,15 +370,15 @@ public final class PieceWork {
     /** One part of it. */
     void forecast(int part, Passage on) {
         switch (part) {
-            case 0 -> {
+            case FORMED -> {
                 FillingVat.forecast(on);
                 forming.forecast(on);
             }
-            case 1 -> {
+            case PRESSED -> {
                 posts.forecast(on);
                 pressing.forecast(on);
             }
-            case 2 -> {
+            case FINISHED -> {
                 sizing.forecast(on);
                 drying.forecastShrinkage(on);
                 finished.forecast(on);
@@ -382,14 +387,15 @@ public final class PieceWork {
                 drying.forecast(on);
                 cutting.forecast(on);
             }
-            case 4 -> forming.forecastDraining(on);
-            default -> {
+            case DRAINED -> forming.forecastDraining(on);
+            case TIMED -> {
                 rejects.forecast(on, forming.trials());
                 forming.forecastTime(on);
                 on.set(
                         HOURS,
                         hours(on.settings, on.of(FormingSheets.AT_VAT), on.v).all());
             }
+            default -> throw new IllegalArgumentException("part " + part);
         }
     }
 

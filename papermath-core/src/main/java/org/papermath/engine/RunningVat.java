@@ -96,9 +96,6 @@ final class RunningVat {
 
     /** Gives some of the pail back, before any stock; what is bailed for it is bailed as for stock. */
     double fromPail(double full, double given, @Nullable Accounts accounts, int batch) {
-        if (pail == 0 && mass <= full) {
-            return 0;
-        }
         double part = pail > 0 ? Math.min(1, given / pail) : 0;
         double bailed = bail(Math.max(0, mass + part * pail - full), accounts, batch);
         fibre += part * pailFibre;

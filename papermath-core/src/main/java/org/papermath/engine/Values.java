@@ -34,11 +34,7 @@ public final class Values {
 
     /** The same values with several of them changed. */
     public Values with(Slot[] slots, double[] changed) {
-        double[] copy = values.clone();
-        for (int i = 0; i < slots.length; i++) {
-            copy[slots[i].at] = changed[i];
-        }
-        return new Values(copy);
+        return copy().shift(slots, changed);
     }
 
     /** The same values by themselves, to be shifted and set back. */

@@ -97,6 +97,21 @@ public final class VatBalance {
     }
 
     /**
+     * What the vat holds after a step.
+     *
+     * @param additives mass of each additive in the vat, kg; holds what there is of it after the step
+     * @param perFibre mass of each additive over the fibre of the fresh stock
+     */
+    public static Contents after(Contents now, Step step, double[] additives, double[] perFibre) {
+        double left = 1 - step.bailed / now.stock;
+        double fresh = step.stock * step.consistency;
+        for (int a = 0; a < additives.length; a++) {
+            additives[a] = additives[a] * left + fresh * perFibre[a];
+        }
+        return after(now, step);
+    }
+
+    /**
      * Pulls sheets one by one with steps between them.
      *
      * @param start what the vat holds before the first sheet; the stock counts the additives too
@@ -128,13 +143,7 @@ public final class VatBalance {
         int next = 0;
         for (int i = 0; i < sheets.length; ) {
             while (next < steps.length && steps[next].after <= i) {
-                Step step = steps[next++];
-                double left = 1 - step.bailed / now.stock;
-                double fresh = step.stock * step.consistency;
-                now = after(now, step);
-                for (int a = 0; a < additives.length; a++) {
-                    additives[a] = additives[a] * left + fresh * perFibre[a];
-                }
+                now = after(now, steps[next++], additives, perFibre);
             }
             int until = next < steps.length ? Math.min(sheets.length, steps[next].after) : sheets.length;
             now = pull(now, lifted, retention, couchSolids, i, until, sheets, before, additives, retentions, carried);

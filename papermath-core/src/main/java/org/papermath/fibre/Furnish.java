@@ -44,7 +44,7 @@ public final class Furnish {
         this.forms = Map.copyOf(forms);
         this.shares = Collections.unmodifiableMap(shares);
         this.stated = Collections.unmodifiableMap(stated);
-        scope = shares.size() > 1
+        scope = isBlend()
                 ? Scope.of(list(shares))
                 : shares.keySet().iterator().next().scope();
     }

@@ -194,6 +194,9 @@ public final class MakingPlan {
     /** The forecasts of a batch for whose bands they are. */
     private static final List<BatchFigure> HEADLINES_OF_BATCH = List.of(PreparingStock.DRAINABILITY);
 
+    /** Shares this near each other, relatively, weigh the same. */
+    private static final double SAME = 1e-9;
+
     /** What one assumption does to the headlines. */
     private static final class Weight {
         private double sum;
@@ -204,9 +207,6 @@ public final class MakingPlan {
     private String usedRecipe(int batch) {
         return Engine.usedRecipes(order).get(batch).name();
     }
-
-    /** Shares this near each other, relatively, weigh the same. */
-    private static final double SAME = 1e-9;
 
     /** Adds what each assumption does to one forecast, and returns 1; or 0 where it has no band. */
     private static int weigh(FigureBands bands, int at, String of, List<Weight> weights) {

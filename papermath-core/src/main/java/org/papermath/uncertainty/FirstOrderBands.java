@@ -40,7 +40,6 @@ public final class FirstOrderBands {
     /** The places of the figures that can be calculated. */
     private final int[] counted;
 
-    private final double[] was;
     private final Scale[] scales;
     private final double[] most;
     private final double[] middle;
@@ -56,7 +55,6 @@ public final class FirstOrderBands {
         varied = engine.varied();
         likely = of.base();
         n = likely.size();
-        was = new double[n];
         scales = new Scale[n];
         most = new double[n];
         middle = new double[n];
@@ -72,11 +70,12 @@ public final class FirstOrderBands {
             most[at] = figure == null ? 1 : figure.most();
             Scale scale = figure == null ? Scale.FACTOR : figure.scale();
             // What is nothing, or all there can be, has no place on its scale.
-            was[at] = x;
             scales[at] = Double.isFinite(scale.of(x, most[at])) && x != 0 ? scale : Scale.DIFFERENCE;
             middle[at] = scales[at].of(x, most[at]);
         }
-        counted = IntStream.range(0, n).filter(at -> Double.isFinite(was[at])).toArray();
+        counted = IntStream.range(0, n)
+                .filter(at -> Double.isFinite(likely.at(at)))
+                .toArray();
     }
 
     /** Works out the bands of a job with its settings. */
@@ -112,18 +111,15 @@ public final class FirstOrderBands {
                 if (from == 0 && to == 0) {
                     continue;
                 }
-                // Written out, for a plan takes this step thousands of times; no shift is unknown here.
-                double least = from < to ? from : to;
-                double greatest = from < to ? to : from;
-                double rise = greatest > 0 ? greatest : 0;
-                double fall = least < 0 ? -least : 0;
-                double far = rise > fall ? rise : fall;
+                double rise = Math.max(0, Math.max(from, to));
+                double fall = Math.max(0, -Math.min(from, to));
+                double far = Math.max(rise, fall);
                 up[at] += rise * rise;
                 down[at] += fall * fall;
                 move[at] = to >= from ? far : -far;
                 if (mayBend[at]) {
                     squares[at] += far * far;
-                    bent[at] += far > ONE_WAY * (rise > fall ? fall : rise) && isEven(one.row()) ? far * far : 0;
+                    bent[at] += far > ONE_WAY * Math.min(rise, fall) && isEven(one.row()) ? far * far : 0;
                 }
             }
         }
@@ -171,7 +167,7 @@ public final class FirstOrderBands {
         boolean anyUnknown = false;
         for (int at : counted) {
             double x = out.at(at);
-            double shift = x == was[at] ? 0 : shift(at, x);
+            double shift = x == likely.at(at) ? 0 : shift(at, x);
             moved[at] = shift;
             anyUnknown |= Double.isNaN(shift);
         }
@@ -188,7 +184,7 @@ public final class FirstOrderBands {
     /** Not a number where the figure cannot be calculated. */
     private double shift(int at, double x) {
         // What moves by a last digit only does not move.
-        if (Math.abs(x - was[at]) <= SAME * Math.abs(was[at])) {
+        if (Math.abs(x - likely.at(at)) <= SAME * Math.abs(likely.at(at))) {
             return 0;
         }
         double shift = scales[at].of(x, most[at]) - middle[at];

@@ -224,11 +224,7 @@ public final class Recharge {
                     ? hold(law, now, wanted, fresh, done)
                     : restore(now, wanted, fresh, done);
             steps.add(step);
-            double left = 1 - step.bailed() / now.stock();
-            for (int a = 0; a < kinds; a++) {
-                additives[a] = additives[a] * left + step.stock() * step.consistency() * perFibre[a];
-            }
-            now = VatBalance.after(now, step);
+            now = VatBalance.after(now, step, additives, perFibre);
             if (done == 0) {
                 law = new VatLaw(now.stock(), charge.retention, charge.lifted);
             }
