@@ -124,6 +124,16 @@ public final class CuttingAndFolding {
                 : new double[] {finishedShort, finishedLong};
     }
 
+    /** Whether the pieces are cut to a size, which they have unless their sheet has shrunk below it. */
+    boolean isCut(FormingSheets.Setting sheet) {
+        return !deckleEdge && sheet.shape() == null;
+    }
+
+    /** Whether the width of a piece that is cut lies along the sheet. */
+    static boolean isWidthAlong(Setting set, FormingSheets.Setting sheet) {
+        return (set.width >= set.height) != sheet.turned();
+    }
+
     /** Hands that sort, trim and fold, s. */
     double sorting(int sheets, Values v) {
         return sheets * v.of(sortTime);

@@ -10,6 +10,7 @@ import org.papermath.equation.Room;
 import org.papermath.equation.ShrinkageLaw;
 import org.papermath.equation.StackDrying;
 import org.papermath.equation.WetWeb;
+import org.papermath.evidence.Assumption;
 import org.papermath.evidence.Scope;
 import org.papermath.numeric.Rounding;
 import org.papermath.quantity.Kinds;
@@ -86,17 +87,18 @@ public final class DryingSheets {
      *
      * @param mass of it, kg
      * @param least pressure that holds the sheets
+     * @param known what is known of that
      * @param tighten when it is drawn tight once more
      */
-    private record Weight(double mass, Slot least, Slot tighten) {
+    private record Weight(double mass, Slot least, Assumption known, Slot tighten) {
         static @Nullable Weight of(Known known, Dryer.FanStack stack) {
+            if (stack.weight().isEmpty()) {
+                return null;
+            }
             Scope scope = Scope.at(stack.name());
-            return stack.weight()
-                    .map(mass -> new Weight(
-                            mass.si(),
-                            known.slot("drying.stack-pressure", scope),
-                            known.slot("drying.stack-tighten", scope)))
-                    .orElse(null);
+            Assumption least = known.store().get("drying.stack-pressure", scope);
+            return new Weight(
+                    stack.weight().get().si(), known.slot(least), least, known.slot("drying.stack-tighten", scope));
         }
     }
 
@@ -450,6 +452,11 @@ public final class DryingSheets {
     /** The pressure of the weight on layers of an area, Pa; not a number where no weight is given. */
     public double pressure(double area) {
         return weight == null ? Double.NaN : StackDrying.pressure(weight.mass, area);
+    }
+
+    /** Whether the weight on layers of an area may hold them or let them slip, as far as that is known. */
+    boolean maySlip(double area) {
+        return weight != null && pressure(area) > weight.known.lowSi() && pressure(area) < weight.known.highSi();
     }
 
     /** The least pressure that holds sheets, Pa; not a number where no weight is given. */

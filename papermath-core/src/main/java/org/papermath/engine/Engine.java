@@ -319,6 +319,33 @@ public final class Engine {
 
     // ------------------------------------------------------------------------------------------------ what comes of it
 
+    /**
+     * From which share of its squared band on the forecast at a place is taken not to be smooth: that of its figure, or 0
+     * where a limit lies so near that several assumptions may pass it together and none by itself.
+     *
+     * @param forecast the forecasts at the likely values
+     */
+    public double bend(Settings settings, Figures forecast, int place) {
+        Figure figure = forecast.figure(place);
+        if (figure == null) {
+            return StageFigures.NEVER;
+        }
+        int piece = forecast.pieceAt(place);
+        int batch = piece < 0 ? forecast.batchAt(place) : pieces[piece].batch();
+        boolean isNear = stocks[batch].isNearLimit(figure, forecast.of(PreparingStock.DRAINABILITY, batch), likely)
+                || (piece >= 0 && pieces[piece].maySlip(settings, figure));
+        return isNear ? 0 : figure.bend();
+    }
+
+    /** The forecasts that follow from one other alone, for the places in some figures of this job. */
+    public List<Follows> follows(Settings settings, Figures places) {
+        List<Follows> all = new ArrayList<>();
+        for (PieceWork piece : pieces) {
+            piece.follow(settings, all, places);
+        }
+        return all;
+    }
+
     /** Forecasts what comes out of the settings at these values. */
     public Figures forecast(Settings settings, Values v) {
         Figures out = new Figures(stocks.length, pieces.length);

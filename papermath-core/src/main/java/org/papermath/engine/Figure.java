@@ -65,7 +65,8 @@ public abstract sealed class Figure permits BatchFigure, PieceFigure {
 
     /**
      * From which share of its squared band on it is taken not to be smooth: the share of what moves it one way and hardly the
-     * other, as where a limit is reached. Its band then is taken from draws. Above 1 it never is.
+     * other, as where a limit is reached. Its band then is taken from draws. Above 1 it never is. In a job that lies where two
+     * laws meet it may be less; see {@link Engine#bend}.
      */
     public double bend() {
         return bend;

@@ -27,7 +27,7 @@ public final class FormingSheets {
     private static final double TURN = 1e-3;
 
     /** A drain bends where stuff at its limit is beaten no further. */
-    private static final double STOPS = 0.5;
+    private static final double STOPS = 0.3;
 
     public static final PieceFigure MAT = FIGURES.piece("thickness of the wet sheet", Kinds.LENGTH, "mm", Scale.FACTOR);
     public static final PieceFigure COUCHED = FIGURES.piece("mass of the couched sheet", Kinds.MASS, "g", Scale.FACTOR);

@@ -1,5 +1,6 @@
 package org.papermath.engine;
 
+import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +17,10 @@ import org.papermath.quantity.Refused;
 public final class PieceWork {
     static final StageFigures FIGURES = new StageFigures();
 
-    public static final PieceFigure HOURS = FIGURES.piece("hands-on time", Kinds.TIME, "h", Scale.FACTOR);
+    /** Hours bend where nearly all that moves them is a wait for the moulds. */
+    private static final double WAITS = 0.9;
+
+    public static final PieceFigure HOURS = FIGURES.piece("hands-on time", Kinds.TIME, "h", Scale.FACTOR, WAITS);
 
     /** How often sheets under too small a weight are laid out again for the size they come to. */
     private static final int WEIGHT_PASSES = 4;
@@ -214,6 +218,32 @@ public final class PieceWork {
     /** The press. */
     public Pressing pressing() {
         return pressing;
+    }
+
+    /** The width and height of pieces that are cut: they follow from how the sheet shrinks, and from nothing else. */
+    void follow(Settings settings, List<Follows> into, Figures places) {
+        FormingSheets.Setting sheet = settings.sheet(index);
+        CuttingAndFolding.Setting size = settings.size(index);
+        if (cutting.isCut(sheet)) {
+            boolean isAlong = CuttingAndFolding.isWidthAlong(size, sheet);
+            PieceFigure one = isAlong ? DryingSheets.SHRINK_ALONG : DryingSheets.SHRINK_ACROSS;
+            PieceFigure other = isAlong ? DryingSheets.SHRINK_ACROSS : DryingSheets.SHRINK_ALONG;
+            into.add(new Follows(
+                    places.place(CuttingAndFolding.WIDTH, index),
+                    places.place(one, index),
+                    shrink -> cutting.finished(size, sheet, new double[] {shrink, shrink})[0]));
+            into.add(new Follows(
+                    places.place(CuttingAndFolding.HEIGHT, index),
+                    places.place(other, index),
+                    shrink -> cutting.finished(size, sheet, new double[] {shrink, shrink})[1]));
+        }
+    }
+
+    /** Whether a weight may hold the sheets or let them slip, and a figure follows from that. */
+    boolean maySlip(Settings settings, Figure figure) {
+        return (figure == DryingSheets.SHRINK_ALONG || figure == DryingSheets.SHRINK_ACROSS)
+                && drying.maySlip(
+                        settings.drying(index).layerArea(settings.sheet(index).area()));
     }
 
     /** The dryer. */

@@ -48,7 +48,10 @@ public final class PreparingStock {
     static final StageFigures FIGURES = new StageFigures();
 
     /** What follows from beating bends where stuff at its limit is beaten no further. */
-    private static final double STOPS = 0.5;
+    private static final double STOPS = 0.3;
+
+    /** Stuff from such a share of its limit on may lie at it. */
+    private static final double NEAR = 0.7;
 
     /** Of all pots together, those of other batches of one stuff too; nothing where nothing is cooked. */
     public static final BatchFigure COOKED = FIGURES.batch("stuff after cooking", Kinds.MASS, "g", Scale.ROOT);
@@ -726,6 +729,21 @@ public final class PreparingStock {
         return timed != null || !Double.isNaN(drainability);
     }
 
+    /**
+     * Whether a sheet was timed of stuff that may lie at the limit of its beating, and a figure follows from where it lies.
+     * A single fibre drains as it was timed wherever that is, a blend no slower than at its limit.
+     */
+    boolean isNearLimit(Figure figure, double drainability, Values v) {
+        boolean follows = figure == BEATING || figure == WATER_RETENTION;
+        boolean followsInBlend = figure == DRAINABILITY
+                || figure == FormingSheets.DRAIN
+                || figure == FormingSheets.AT_VAT
+                || figure == PieceWork.HOURS;
+        return timed != null
+                && (follows || (followsInBlend && fibres.length > 1))
+                && drainability >= NEAR * mixedOf(limits(), v);
+    }
+
     /** The drainability by tester or stopwatch, °SR; not a number where neither was read. */
     private double measured(Values v) {
         return timed == null ? drainability : timed.number(retention(v), v);
@@ -825,10 +843,7 @@ public final class PreparingStock {
         // Beaten together they all had the same dose, beaten apart doses that are as their times: those which give the
         // whole the drainability it was measured to have.
         double[] unbeaten = new double[fibres.length];
-        double[] limit = new double[fibres.length];
-        for (int f = 0; f < limit.length; f++) {
-            limit[f] = relativeDose[f] > 0 ? 1 : 0;
-        }
+        double[] limit = limits();
         if (read <= mixedOf(unbeaten, v)) {
             return unbeaten;
         }
@@ -837,6 +852,11 @@ public final class PreparingStock {
         }
         double fraction = Roots.between(0, 1, x -> mixedOf(after(dose(x), v), v) - read);
         return after(dose(fraction), v);
+    }
+
+    /** The states beating ends at. */
+    private double[] limits() {
+        return Arrays.stream(relativeDose).map(dose -> dose > 0 ? 1 : 0).toArray();
     }
 
     /** A dose for every number from 0 to 1, none for 0 and without end for 1. */

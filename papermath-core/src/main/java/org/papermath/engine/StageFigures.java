@@ -19,7 +19,7 @@ final class StageFigures {
     int firstOfPiece = Integer.MIN_VALUE;
 
     /** A figure that is smooth wherever it lies. */
-    private static final double NEVER = 2;
+    static final double NEVER = 2;
 
     BatchFigure batch(String words, @Nullable Kind<?> kind, String unit, Scale scale) {
         return batch(words, kind, unit, scale, 1, NEVER);

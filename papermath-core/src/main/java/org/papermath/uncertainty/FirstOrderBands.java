@@ -2,12 +2,12 @@ package org.papermath.uncertainty;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.papermath.engine.Engine;
 import org.papermath.engine.Figure;
 import org.papermath.engine.Figures;
+import org.papermath.engine.Follows;
 import org.papermath.engine.Known;
 import org.papermath.engine.Scale;
 import org.papermath.engine.Settings;
@@ -30,9 +30,13 @@ public final class FirstOrderBands {
     private static final double SAME = 1e-12;
 
     /** So many times as far one way as the other is one way only. */
-    private static final double ONE_WAY = 4;
+    private static final double ONE_WAY = 2.4;
+
+    /** Less than so many times as far one way as the other is about even. */
+    private static final double EVEN = 2;
 
     private final Engine engine;
+    private final Settings settings;
     private final Engine.Shifts.InTurn shifts;
     private final List<Known.Varied> varied;
     private final Figures likely;
@@ -51,6 +55,7 @@ public final class FirstOrderBands {
 
     private FirstOrderBands(Engine engine, Settings settings) {
         this.engine = engine;
+        this.settings = settings;
         Engine.Shifts of = engine.shifts(settings);
         varied = engine.varied();
         likely = of.base();
@@ -88,10 +93,11 @@ public final class FirstOrderBands {
         double[] none = new double[n];
         double[] below = new double[n];
         double[] above = new double[n];
+        double[] bend = new double[n];
         boolean[] mayBend = new boolean[n];
         for (int at : counted) {
-            Figure figure = likely.figure(at);
-            mayBend[at] = figure != null && figure.bend() <= 1;
+            bend[at] = engine.bend(settings, likely, at);
+            mayBend[at] = bend[at] <= 1;
         }
         double[] squares = new double[n];
         double[] bent = new double[n];
@@ -131,13 +137,31 @@ public final class FirstOrderBands {
             high[at] = up[at] == 0 ? x : scales[at].back(middle[at] + Math.sqrt(up[at]), most[at]);
             end(at, high);
         }
+        for (Follows one : engine.follows(settings, likely)) {
+            follow(one, low, high, moves);
+        }
         boolean[] bends = new boolean[n];
         for (int at : counted) {
-            bends[at] = mayBend[at]
-                    && high[at] > low[at]
-                    && bent[at] >= Objects.requireNonNull(likely.figure(at)).bend() * squares[at];
+            bends[at] = mayBend[at] && high[at] > low[at] && bent[at] >= bend[at] * squares[at];
         }
         return new FigureBands(likely, low, high, openBelow, openAbove, varied, moves, new double[0][], bends);
+    }
+
+    /** Each assumption moves it as far as it moves what it follows, the other way. */
+    private void follow(Follows one, double[] low, double[] high, double[][] moved) {
+        int at = one.place();
+        int from = one.from();
+        low[at] = one.law().applyAsDouble(high[from]);
+        high[at] = one.law().applyAsDouble(low[from]);
+        boolean moves = low[at] < high[at];
+        openBelow[at] = moves && openAbove[from];
+        openAbove[at] = moves && openBelow[from];
+        for (double[] move : moved) {
+            // What moves nothing at all shares one row.
+            if (moves && move[from] != 0) {
+                move[at] = -move[from];
+            }
+        }
     }
 
     /** Whether an assumption may itself be off about as far one way as the other, on its scale. */
@@ -145,7 +169,7 @@ public final class FirstOrderBands {
         double middle = row.shape().scaled(row.likely());
         double below = middle - row.shape().scaled(row.low());
         double above = row.shape().scaled(row.high()) - middle;
-        return Math.max(below, above) < ONE_WAY / 2 * Math.min(below, above);
+        return Math.max(below, above) < EVEN * Math.min(below, above);
     }
 
     /** A band that reaches beyond what its kind can be has no end there that could be calculated. */
