@@ -162,6 +162,10 @@ public final class PigmentedPulp {
     }
 
     Mixing mixing() {
+        return mixing(this::onThisPulp);
+    }
+
+    private Mixing mixing(ToDoubleFunction<Pigment> onThis) {
         Mixing.Surface surface = surface(assumptions);
         double[] values = pulp.reflectance().values();
         double[] ofPulp = new double[values.length];
@@ -169,7 +173,7 @@ public final class PigmentedPulp {
         List<double[]> absorption = new ArrayList<>();
         double[] scattering = new double[pigments.size()];
         for (int p = 0; p < pigments.size(); p++) {
-            double factor = onThisPulp(pigments.get(p)) * (trial == null ? 1 : trial.factors[p]);
+            double factor = onThis.applyAsDouble(pigments.get(p)) * (trial == null ? 1 : trial.factors[p]);
             absorption.add(Arrays.stream(pigments.get(p).absorption())
                     .map(k -> k * factor)
                     .toArray());
@@ -321,11 +325,41 @@ public final class PigmentedPulp {
                 apart = Math.max(apart, ColourDifference.of(one, other));
             }
         }
+        return departure(apart, second);
+    }
+
+    /** By how far what is mixed lies apart, and how much of the colour the second of it makes. */
+    private double departure(double apart, double second) {
         double mean = reckoned("colour.mixture-departure") + reckoned("colour.mixture-departure-by-distance") * apart;
         if (pulp.reflectance().bands() == Wavebands.THREE) {
             mean += reckoned("colour.three-bands");
         }
         return mean == 0 ? 0 : mean * second / Math.hypot(mean, second);
+    }
+
+    /**
+     * How far in the mean pigments leave what their ladders told on a pulp that is not that of the ladders: as far as mixtures of
+     * what lies as far apart as the pulps do; never more than the other colour and the other scattering of the pulp do, nor more
+     * than the pigments do.
+     */
+    private double departureByPulp(Mixing mixing, double[] loads) {
+        double apart = 0;
+        for (int p = 0; p < loads.length; p++) {
+            if (loads[p] > 0) {
+                apart = Math.max(
+                        apart,
+                        pulp.reflectance()
+                                .lab()
+                                .difference(pigments.get(p).pulp().reflectance().lab()));
+            }
+        }
+        double shifted = ColourDifference.of(lab(mixing, loads), lab(mixing(pigment -> 1), loads));
+        double does = Math.hypot(apart, shifted);
+        if (does == 0) {
+            return 0;
+        }
+        double pigmented = ColourDifference.of(lab(mixing, new double[loads.length]), lab(mixing, loads));
+        return departure(apart, Math.min(does, pigmented));
     }
 
     private double[] lab(Mixing mixing, double[] of) {
@@ -528,6 +562,8 @@ public final class PigmentedPulp {
         private void mixtures(double share) {
             double mean = departure(mixing, loads);
             because("mixtures depart from the law", List.of(), share * mean * HALF_NORMAL);
+            double byPulp = departureByPulp(mixing, loads);
+            because("another pulp than that of the ladder", List.of(), share * byPulp * HALF_NORMAL);
         }
 
         /** What was added since the trial, as a part of what is there. */

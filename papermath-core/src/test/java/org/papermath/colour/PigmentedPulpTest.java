@@ -74,6 +74,35 @@ class PigmentedPulpTest {
         assertThat(black.residual()).isLessThan(1e-3);
     }
 
+    /** On the pulp of its ladder a pigment does what its swatches told; another one goes off as a mixture with it would. */
+    @Test
+    void anotherPulpThanThatOfTheLadderWidensTheBand() {
+        AdditiveDose dose = AdditiveDose.of(OCHRE, Dose.percent(2));
+        assertThat(causes(WHITE, dose)).noneMatch(cause -> cause.contains("another pulp"));
+        PulpColour rag = PulpColour.of(Reflectance.of(Wavebands.THREE, 0.74, 0.68, 0.55));
+        assertThat(causes(rag, dose)).anyMatch(cause -> cause.contains("another pulp"));
+        // Five or six ΔE00 apart: about what the departure of mixtures is itself.
+        double apart = rag.reflectance().lab().difference(WHITE.reflectance().lab());
+        double mean = 2.9 + 1.5 + 0.1 * apart;
+        double expected = Math.sqrt(Math.PI / 2) * mean * apart / Math.hypot(mean, apart);
+        assertThat(on(rag).predict(dose).causes().stream()
+                        .filter(cause -> cause.toString().contains("another pulp"))
+                        .mapToDouble(PredictedColour.Cause::difference)
+                        .findFirst()
+                        .orElseThrow())
+                .isCloseTo(expected, within(0.15 * expected));
+        assertThat(causes(rag)).noneMatch(cause -> cause.contains("another pulp"));
+    }
+
+    private static PigmentedPulp on(PulpColour pulp) {
+        return PigmentedPulp.of(pulp, Assumptions.standard(), Circumstance.WITH_AID)
+                .with(ochre());
+    }
+
+    private static List<String> causes(PulpColour pulp, AdditiveDose... doses) {
+        return on(pulp).predict(doses).causes().stream().map(Object::toString).toList();
+    }
+
     @Test
     void aLadderWithoutErrorGivesThePigmentBack() {
         MadeUpStudio studio = new MadeUpStudio(new Random(1), 1e-6, 0);

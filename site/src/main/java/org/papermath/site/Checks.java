@@ -16,10 +16,16 @@ import java.util.stream.Stream;
  *
  * @param rows the rows of check values, by what they are worth
  * @param figures published figures beside what the library gives
+ * @param paints published mixtures of paints beside what the library foretells, as written in the table
  * @param heldByNone the keys of the physical values that no published figure holds
  * @param heldFromOutside how many are held by figures no default was made from
  */
-record Checks(Map<String, Integer> rows, List<Figure> figures, List<String> heldByNone, String heldFromOutside) {
+record Checks(
+        Map<String, Integer> rows,
+        List<Figure> figures,
+        List<Map<String, String>> paints,
+        List<String> heldByNone,
+        String heldFromOutside) {
     private static final String CLASS = "class";
     private static final String FROM_OUTSIDE = "# held by figures no default was made from: ";
 
@@ -106,6 +112,7 @@ record Checks(Map<String, Integer> rows, List<Figure> figures, List<String> held
                 records(Files.readAllLines(tests.resolve("checkvalues/outside_figures.csv"))).stream()
                         .map(Figure::of)
                         .toList(),
+                records(Files.readAllLines(tests.resolve("checkvalues/paint_colours.csv"))),
                 held.stream()
                         .filter(line -> !line.startsWith("#") && !line.isBlank())
                         .toList(),

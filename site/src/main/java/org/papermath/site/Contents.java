@@ -20,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -152,6 +153,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         Checks checks = Checks.of(top);
         blocks.put("worth-of-rows", worthOfRows(checks));
         blocks.put("outside-figures", outsideFigures(checks));
+        blocks.put("paint-colours", paintColours(checks));
         blocks.put("held-by-none", heldByNone(checks));
         blocks.put("units", units());
         blocks.put("reams", reams());
@@ -344,6 +346,21 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                 "held-from-outside", checks.heldFromOutside(),
                 "held-by-none", Integer.toString(checks.heldByNone().size()),
                 "held", Long.toString(physical - checks.heldByNone().size())));
+        figures.put("paint-colours", Integer.toString(checks.paints().size()));
+        figures.put(
+                "paint-colours-inside",
+                Long.toString(checks.paints().stream()
+                        .filter(one -> cell(one, "inside").equals("yes"))
+                        .count()));
+        figures.put(
+                "paint-colours-mean",
+                String.format(
+                        Locale.ROOT,
+                        "%.1f",
+                        checks.paints().stream()
+                                .mapToDouble(one -> Double.parseDouble(cell(one, "difference")))
+                                .average()
+                                .orElseThrow()));
         for (boolean fitted : new boolean[] {false, true}) {
             List<Checks.Figure> banded = checks.figures().stream()
                     .filter(one -> one.isFitted() == fitted && one.hasBand())
@@ -392,6 +409,21 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         }
         return table(
                 List.of("figure", "published", "library", "error", "band", "default made from it", "source"), rows);
+    }
+
+    private static String paintColours(Checks checks) {
+        return table(
+                List.of("mixture", "off by ΔE00", "nine in ten told within"),
+                checks.paints().stream()
+                        .map(one -> List.of(
+                                cell(one, "case"),
+                                cell(one, "difference"),
+                                cell(one, "band") + (cell(one, "inside").equals("yes") ? "" : ", outside")))
+                        .toList());
+    }
+
+    private static String cell(Map<String, String> row, String column) {
+        return Objects.requireNonNull(row.get(column), column);
     }
 
     private static String heldByNone(Checks checks) {
