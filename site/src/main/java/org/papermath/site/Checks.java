@@ -17,6 +17,7 @@ import java.util.stream.Stream;
  * @param rows the rows of check values, by what they are worth
  * @param figures published figures beside what the library gives
  * @param paints published mixtures of paints beside what the library foretells, as written in the table
+ * @param soils soils judged dry and moist beside what the library tells, as written in the table
  * @param heldByNone the keys of the physical values that no published figure holds
  * @param heldFromOutside how many are held by figures no default was made from
  */
@@ -24,6 +25,7 @@ record Checks(
         Map<String, Integer> rows,
         List<Figure> figures,
         List<Map<String, String>> paints,
+        List<Map<String, String>> soils,
         List<String> heldByNone,
         String heldFromOutside) {
     private static final String CLASS = "class";
@@ -113,6 +115,7 @@ record Checks(
                         .map(Figure::of)
                         .toList(),
                 records(Files.readAllLines(tests.resolve("checkvalues/paint_colours.csv"))),
+                records(Files.readAllLines(tests.resolve("checkvalues/moist_soils.csv"))),
                 held.stream()
                         .filter(line -> !line.startsWith("#") && !line.isBlank())
                         .toList(),

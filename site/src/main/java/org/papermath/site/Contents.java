@@ -347,20 +347,12 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                 "held-by-none", Integer.toString(checks.heldByNone().size()),
                 "held", Long.toString(physical - checks.heldByNone().size())));
         figures.put("paint-colours", Integer.toString(checks.paints().size()));
-        figures.put(
-                "paint-colours-inside",
-                Long.toString(checks.paints().stream()
-                        .filter(one -> cell(one, "inside").equals("yes"))
-                        .count()));
-        figures.put(
-                "paint-colours-mean",
-                String.format(
-                        Locale.ROOT,
-                        "%.1f",
-                        checks.paints().stream()
-                                .mapToDouble(one -> Double.parseDouble(cell(one, "difference")))
-                                .average()
-                                .orElseThrow()));
+        figures.put("paint-colours-inside", inside(checks.paints()));
+        figures.put("paint-colours-mean", mean(checks.paints(), "difference"));
+        figures.put("moist-soils", Integer.toString(checks.soils().size()));
+        figures.put("moist-soils-inside", inside(checks.soils()));
+        figures.put("moist-soils-scattering", mean(checks.soils(), "scattering"));
+        figures.put("moist-soils-film", mean(checks.soils(), "film"));
         for (boolean fitted : new boolean[] {false, true}) {
             List<Checks.Figure> banded = checks.figures().stream()
                     .filter(one -> one.isFitted() == fitted && one.hasBand())
@@ -420,6 +412,21 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                                 cell(one, "difference"),
                                 cell(one, "band") + (cell(one, "inside").equals("yes") ? "" : ", outside")))
                         .toList());
+    }
+
+    private static String inside(List<Map<String, String>> rows) {
+        return Long.toString(
+                rows.stream().filter(one -> cell(one, "inside").equals("yes")).count());
+    }
+
+    private static String mean(List<Map<String, String>> rows, String column) {
+        return String.format(
+                Locale.ROOT,
+                "%.1f",
+                rows.stream()
+                        .mapToDouble(one -> Double.parseDouble(cell(one, column)))
+                        .average()
+                        .orElseThrow());
     }
 
     private static String cell(Map<String, String> row, String column) {
