@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -19,7 +20,8 @@ import org.papermath.quantity.Refused;
 
 /**
  * What a carrier asks, as the studio has read it: steps by mass of each service, with surcharges, each with the day it holds from
- * and where it was read. Immutable. The library brings no rates of postage.
+ * and where it was read. Immutable. The library ships what could be read of a few countries ({@link #ofCountry}); rates change, so
+ * a table of your own from the counter is better.
  *
  * <pre>{@code
  * PostageTable table = PostageTable.of("the post", Money.currency("EUR"))
@@ -149,6 +151,40 @@ public final class PostageTable {
         Objects.requireNonNull(carrier, "carrier");
         Objects.requireNonNull(currency, "currency");
         return new Builder(named(carrier, "carrier"), Money.zero(currency).currency());
+    }
+
+    /**
+     * Returns the countries the library ships rates of.
+     *
+     * @return an unmodifiable list of names, as among the {@linkplain org.papermath.mail.MailLimits limits of the mail}
+     */
+    public static List<String> countries() {
+        return List.copyOf(ShippedPostage.TABLES.keySet());
+    }
+
+    /**
+     * Returns the rates the library ships for a country. Not every service of its post is there; {@link #age} tells where they may no
+     * longer hold.
+     *
+     * @param country one of {@link #countries()}, whatever the case of the letters
+     * @return the rates
+     * @throws Refused if the library ships none for it
+     */
+    public static PostageTable ofCountry(String country) {
+        Objects.requireNonNull(country, "country");
+        return ShippedPostage.TABLES.entrySet().stream()
+                .filter(entry -> entry.getKey().equalsIgnoreCase(country.strip()))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElseThrow(() -> Refused.of(
+                        "postage.country",
+                        "postage: no rates for \"" + country + "\". There are rates for "
+                                + String.join(", ", countries())
+                                + ". Use one of these, or make a table of what the counter asks.",
+                        "given",
+                        country,
+                        "accepted",
+                        countries()));
     }
 
     /** Builds a table of postage. */

@@ -7,6 +7,7 @@ import static org.papermath.quantity.Amounts.grams;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.papermath.mail.MailLimits;
 import org.papermath.order.Order;
 import org.papermath.order.Piece;
 import org.papermath.plan.MakingPlan;
@@ -170,5 +171,38 @@ class PostageTableTest {
         assertThat(list.toBuilder().build()).isEqualTo(list).hasSameHashCodeAs(list);
         assertThat(list.posted().get(0)).hasToString("letter, with square, menu only");
         assertThat(Postage.parcels("parcel", 50, grams(300))).hasToString("parcel, 50 in a parcel, wrapping of 300 g");
+    }
+
+    /** The rates of 2025 as the notices gave them, each read in the source it names. */
+    @Test
+    void theLibraryShipsWhatCouldBeRead() {
+        assertThat(PostageTable.countries()).containsExactly("Germany", "United Kingdom");
+        PostageTable german = PostageTable.ofCountry(" germany ");
+        LocalDate day = LocalDate.of(2025, 6, 2);
+        assertThat(german.price("standard", grams(20), day)).isEqualTo(Money.of("0.95 EUR"));
+        assertThat(german.price("compact", grams(34), day)).isEqualTo(Money.of("1.10 EUR"));
+        assertThat(german.price("maxi", grams(501), day)).isEqualTo(Money.of("2.90 EUR"));
+        assertThat(german.price("parcel", grams(2001), day)).isEqualTo(Money.of("7.69 EUR"));
+        assertThat(PostageTable.ofCountry("United Kingdom").price("letter", grams(100), day))
+                .isEqualTo(Money.of("1.70 GBP"));
+        assertThatThrownBy(() -> german.price("standard", grams(20), LocalDate.of(2024, 12, 31)))
+                .isInstanceOf(Refused.class);
+        assertThat(german.age("standard", day)).isEmpty();
+        assertThat(german.age("standard", LocalDate.of(2026, 11, 28))).isPresent();
+        assertThatThrownBy(() -> PostageTable.ofCountry("Atlantis"))
+                .hasMessage(
+                        "postage: no rates for \"Atlantis\". There are rates for Germany, United Kingdom. Use one of these,"
+                                + " or make a table of what the counter asks.");
+    }
+
+    /** Letters posted as mailed go by the service the limits of the mail name. */
+    @Test
+    void shippedLettersAreAmongTheServicesOfTheLimits() {
+        for (String country : PostageTable.countries()) {
+            assertThat(PostageTable.ofCountry(country).services().stream()
+                            .filter(service -> !service.equals("parcel") && !service.contains(",")))
+                    .isNotEmpty()
+                    .isSubsetOf(MailLimits.of(country).services());
+        }
     }
 }

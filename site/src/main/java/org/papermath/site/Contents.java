@@ -29,6 +29,7 @@ import org.papermath.card.MakingCard;
 import org.papermath.cost.Costing;
 import org.papermath.cost.Margin;
 import org.papermath.cost.Money;
+import org.papermath.cost.PostageTable;
 import org.papermath.cost.PriceList;
 import org.papermath.cost.PricePoint;
 import org.papermath.cost.Pricing;
@@ -159,6 +160,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
         blocks.put("reams", reams());
         blocks.put("formats", formats());
         blocks.put("mail", mail());
+        blocks.put("postage", postage());
         blocks.put("cautions", cautions());
         blocks.put("words", words(top.resolve("site/words.csv"), List.of("type", "label")));
         blocks.put("members", words(top.resolve("site/words.csv"), List.of("member")));
@@ -346,6 +348,7 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                 "held-from-outside", checks.heldFromOutside(),
                 "held-by-none", Integer.toString(checks.heldByNone().size()),
                 "held", Long.toString(physical - checks.heldByNone().size())));
+        figures.put("postage-countries", String.join(", ", PostageTable.countries()));
         figures.put("paint-colours", Integer.toString(checks.paints().size()));
         figures.put("paint-colours-inside", inside(checks.paints()));
         figures.put("paint-colours-mean", mean(checks.paints(), "difference"));
@@ -746,6 +749,22 @@ record Contents(Map<String, String> figures, Map<String, String> blocks, Map<Str
                     String.join(", ", MailLimits.of(country).services())));
         }
         return table(List.of("country", "limits", "services"), rows);
+    }
+
+    private static String postage() {
+        List<List<String>> rows = new ArrayList<>();
+        for (String country : PostageTable.countries()) {
+            for (PostageTable.Rate rate : PostageTable.ofCountry(country).rates()) {
+                rows.add(List.of(
+                        country,
+                        rate.service(),
+                        rate.upTo().toString(),
+                        rate.price().toString(),
+                        rate.from().toString(),
+                        rate.source()));
+            }
+        }
+        return table(List.of("country", "service", "up to", "price", "from", "read in"), rows);
     }
 
     private static String cautions() {
