@@ -4,9 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.AfterAll;
@@ -66,27 +63,18 @@ class MoistSoilsCheckValuesTest {
         return CheckValues.read(TABLE);
     }
 
-    /** Writes what is off in place of what was, with {@code -Dfigures.write=all}. */
     @AfterAll
-    static void write() throws IOException {
-        if (!System.getProperty("figures.write", "").equals("all")) {
-            return;
-        }
-        Path file = Path.of("src", "test", "resources", "checkvalues", TABLE + ".csv");
-        List<String> out = new ArrayList<>(Files.readAllLines(file).stream()
-                .takeWhile(line -> line.startsWith("#") || line.startsWith("horizon"))
-                .toList());
-        for (Row row : rows()) {
-            out.add(String.join(",", row.text("horizon"), row.text("dry"), row.text("moist"))
-                    + String.format(
-                            Locale.ROOT,
-                            ",%.2f,%.2f,%.2f,%s",
-                            byScattering(row),
-                            byFilm(row),
-                            band(row),
-                            byScattering(row) <= band(row) ? "yes" : "no"));
-        }
-        Files.write(file, out);
+    static void rewrite() throws IOException {
+        CheckValues.rewriteIfAsked(
+                TABLE,
+                row -> String.join(",", row.text("horizon"), row.text("dry"), row.text("moist"))
+                        + String.format(
+                                Locale.ROOT,
+                                ",%.2f,%.2f,%.2f,%s",
+                                byScattering(row),
+                                byFilm(row),
+                                band(row),
+                                byScattering(row) <= band(row) ? "yes" : "no"));
     }
 
     @Test

@@ -6,9 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -178,24 +175,18 @@ class PaintColoursCheckValuesTest {
         return CheckValues.read(TABLE);
     }
 
-    /** Writes what is off in place of what was, with {@code -Dfigures.write=all}. */
     @AfterAll
-    static void write() throws IOException {
-        if (!System.getProperty("figures.write", "").equals("all")) {
-            return;
-        }
-        Path file = Path.of("src", "test", "resources", "checkvalues", TABLE + ".csv");
-        List<String> out = new ArrayList<>(Files.readAllLines(file).stream()
-                .takeWhile(line -> line.startsWith("#") || line.startsWith("case"))
-                .toList());
-        for (Row row : rows()) {
-            double band = foretold(row).nineInTen();
-            out.add(Stream.of("case", "ladder", "scattering", "base", "made")
-                            .map(row::text)
-                            .collect(Collectors.joining(","))
-                    + String.format(Locale.ROOT, ",%.2f,%.2f,%s", off(row), band, off(row) <= band ? "yes" : "no"));
-        }
-        Files.write(file, out);
+    static void rewrite() throws IOException {
+        CheckValues.rewriteIfAsked(
+                TABLE,
+                row -> Stream.of("case", "ladder", "scattering", "base", "made")
+                                .map(row::text)
+                                .collect(Collectors.joining(","))
+                        + ended(off(row), foretold(row).nineInTen()));
+    }
+
+    private static String ended(double off, double band) {
+        return String.format(Locale.ROOT, ",%.2f,%.2f,%s", off, band, off <= band ? "yes" : "no");
     }
 
     @ParameterizedTest

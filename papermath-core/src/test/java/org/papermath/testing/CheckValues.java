@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -11,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.assertj.core.data.Offset;
 
 /**
@@ -121,6 +124,22 @@ public final class CheckValues {
             throw new AssertionError(name + ": " + found.size() + " rows with " + column + " = \"" + value + "\"");
         }
         return found.get(0);
+    }
+
+    /** Writes each row of a table anew with {@code -Dfigures.write=all}, for tables that hold what the library gives. */
+    public static void rewriteIfAsked(String name, Function<Row, String> line) throws IOException {
+        if (!System.getProperty("figures.write", "").equals("all")) {
+            return;
+        }
+        Path file = Path.of("src", "test", "resources", "checkvalues", name + ".csv");
+        List<String> lines = Files.readAllLines(file);
+        int columns = 0;
+        while (lines.get(columns).startsWith("#")) {
+            columns++;
+        }
+        List<String> out = new ArrayList<>(lines.subList(0, columns + 1));
+        read(name).stream().map(line).forEach(out::add);
+        Files.write(file, out);
     }
 
     /** How far a value may lie from an expected one, as a part of that. */
