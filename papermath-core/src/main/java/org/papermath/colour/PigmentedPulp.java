@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.papermath.equation.Additives;
 import org.papermath.equation.ColourDifference;
@@ -343,23 +344,23 @@ public final class PigmentedPulp {
      * than the pigments do.
      */
     private double departureByPulp(Mixing mixing, double[] loads) {
-        double apart = 0;
-        for (int p = 0; p < loads.length; p++) {
-            if (loads[p] > 0) {
-                apart = Math.max(
-                        apart,
-                        pulp.reflectance()
-                                .lab()
-                                .difference(pigments.get(p).pulp().reflectance().lab()));
-            }
-        }
-        double shifted = ColourDifference.of(lab(mixing, loads), lab(mixing(pigment -> 1), loads));
-        double does = Math.hypot(apart, shifted);
-        if (does == 0) {
+        List<PulpColour> others = IntStream.range(0, loads.length)
+                .filter(p -> loads[p] > 0)
+                .mapToObj(p -> pigments.get(p).pulp())
+                .filter(other -> !other.equals(pulp))
+                .toList();
+        if (others.isEmpty()) {
             return 0;
         }
-        double pigmented = ColourDifference.of(lab(mixing, new double[loads.length]), lab(mixing, loads));
-        return departure(apart, Math.min(does, pigmented));
+        Lab here = pulp.reflectance().lab();
+        double apart = others.stream()
+                .mapToDouble(other -> here.difference(other.reflectance().lab()))
+                .max()
+                .orElseThrow();
+        double[] pigmented = lab(mixing, loads);
+        double shifted = ColourDifference.of(pigmented, lab(mixing(pigment -> 1), loads));
+        double does = ColourDifference.of(lab(mixing, new double[loads.length]), pigmented);
+        return departure(apart, Math.min(Math.hypot(apart, shifted), does));
     }
 
     private double[] lab(Mixing mixing, double[] of) {

@@ -94,34 +94,29 @@ public final class CuttingAndFolding {
         return on.sheet().shape() != null ? 1 : on.area * perSheet / on.dryArea;
     }
 
-    /** Width and height of the finished piece, by which of them was ordered the longer. */
+    /** Width and height of the finished piece. */
     double[] finished(Setting set, FormingSheets.Setting sheet, double[] shrink) {
-        double width = set.width;
-        double height = set.height;
-        double longSide = Math.max(width, height);
-        double shortSide = Math.min(width, height);
+        if (sheet.shape() != null) {
+            return lying(
+                    isWidthAlong(set, sheet),
+                    Shrinkage.dryLength(sheet.pieceAlong(), shrink[0]),
+                    Shrinkage.dryLength(sheet.pieceAcross(), shrink[1]));
+        }
         double dryAlong = Shrinkage.dryLength(sheet.openingHeight(), shrink[0]);
         double dryAcross = Shrinkage.dryLength(sheet.openingWidth(), shrink[1]);
-        double finishedLong;
-        double finishedShort;
-        if (sheet.shape() != null) {
-            double along = Shrinkage.dryLength(sheet.pieceAlong(), shrink[0]);
-            double across = Shrinkage.dryLength(sheet.pieceAcross(), shrink[1]);
-            finishedLong = sheet.turned() ? across : along;
-            finishedShort = sheet.turned() ? along : across;
-        } else if (deckleEdge) {
-            finishedLong = dryAlong;
-            finishedShort = dryAcross;
-        } else {
-            // Cut to size: as ordered, unless the sheet has shrunk below it.
-            double roomAlong = (dryAlong - (sheet.rowAlong() - 1) * gap * (1 - shrink[0])) / sheet.rowAlong();
-            double roomAcross = (dryAcross - (sheet.rowAcross() - 1) * gap * (1 - shrink[1])) / sheet.rowAcross();
-            finishedLong = Math.min(longSide, sheet.turned() ? roomAcross : roomAlong);
-            finishedShort = Math.min(shortSide, sheet.turned() ? roomAlong : roomAcross);
+        if (!isCut(sheet)) {
+            return lying(set.width >= set.height, dryAlong, dryAcross);
         }
-        return width >= height
-                ? new double[] {finishedLong, finishedShort}
-                : new double[] {finishedShort, finishedLong};
+        double[] room = lying(
+                isWidthAlong(set, sheet),
+                (dryAlong - (sheet.rowAlong() - 1) * gap * (1 - shrink[0])) / sheet.rowAlong(),
+                (dryAcross - (sheet.rowAcross() - 1) * gap * (1 - shrink[1])) / sheet.rowAcross());
+        // As ordered, unless the sheet has shrunk below it.
+        return new double[] {Math.min(set.width, room[0]), Math.min(set.height, room[1])};
+    }
+
+    private static double[] lying(boolean widthAlong, double along, double across) {
+        return widthAlong ? new double[] {along, across} : new double[] {across, along};
     }
 
     /** Whether the pieces are cut to a size, which they have unless their sheet has shrunk below it. */
@@ -129,7 +124,7 @@ public final class CuttingAndFolding {
         return !deckleEdge && sheet.shape() == null;
     }
 
-    /** Whether the width of a piece that is cut lies along the sheet. */
+    /** Whether the width of a piece lies along the sheet: the longer side does, unless it is turned. */
     static boolean isWidthAlong(Setting set, FormingSheets.Setting sheet) {
         return (set.width >= set.height) != sheet.turned();
     }

@@ -334,16 +334,14 @@ public final class Engine {
         int batch = piece < 0 ? forecast.batchAt(place) : pieces[piece].batch();
         boolean isNear = stocks[batch].isNearLimit(figure, forecast.of(PreparingStock.DRAINABILITY, batch), likely)
                 || (piece >= 0 && pieces[piece].maySlip(settings, figure));
-        return isNear ? 0 : figure.bend();
+        return isNear ? StageFigures.ALWAYS : figure.bend();
     }
 
     /** The forecasts that follow from one other alone, for the places in some figures of this job. */
     public List<Follows> follows(Settings settings, Figures places) {
-        List<Follows> all = new ArrayList<>();
-        for (PieceWork piece : pieces) {
-            piece.follow(settings, all, places);
-        }
-        return all;
+        return Arrays.stream(pieces)
+                .flatMap(piece -> piece.follows(settings, places).stream())
+                .toList();
     }
 
     /** Forecasts what comes out of the settings at these values. */

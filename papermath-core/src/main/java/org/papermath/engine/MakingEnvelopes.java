@@ -11,15 +11,15 @@ import org.papermath.quantity.Kinds;
 public final class MakingEnvelopes {
     static final StageFigures FIGURES = new StageFigures();
 
-    /** The play bends where what goes in is trimmed: a sheet too large is cut to size, one too small is not made larger. */
-    private static final double ALWAYS = 0;
-
-    /** Below zero where what goes in is too large, so it is read by itself. */
+    /**
+     * Below zero where what goes in is too large, so it is read by itself. It bends where what goes in is trimmed: a sheet too
+     * large is cut to size, one too small is not made larger.
+     */
     public static final PieceFigure CLEAR_WIDTH =
-            FIGURES.pieceIfKnown("play along", null, "mm", Scale.DIFFERENCE, ALWAYS);
+            FIGURES.pieceIfKnown("play along", null, "mm", Scale.DIFFERENCE, StageFigures.ALWAYS);
     /** The same the other way. */
     public static final PieceFigure CLEAR_HEIGHT =
-            FIGURES.pieceIfKnown("play across", null, "mm", Scale.DIFFERENCE, ALWAYS);
+            FIGURES.pieceIfKnown("play across", null, "mm", Scale.DIFFERENCE, StageFigures.ALWAYS);
 
     /** Inside, where the blank is formed to its outline and the envelope shrinks with its sheet. */
     public static final PieceFigure DRIED_WIDTH =

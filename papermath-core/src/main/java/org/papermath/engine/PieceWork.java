@@ -2,6 +2,7 @@ package org.papermath.engine;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.papermath.drying.Dryer;
@@ -221,22 +222,25 @@ public final class PieceWork {
     }
 
     /** The width and height of pieces that are cut: they follow from how the sheet shrinks, and from nothing else. */
-    void follow(Settings settings, List<Follows> into, Figures places) {
+    List<Follows> follows(Settings settings, Figures places) {
         FormingSheets.Setting sheet = settings.sheet(index);
         CuttingAndFolding.Setting size = settings.size(index);
-        if (cutting.isCut(sheet)) {
-            boolean isAlong = CuttingAndFolding.isWidthAlong(size, sheet);
-            PieceFigure one = isAlong ? DryingSheets.SHRINK_ALONG : DryingSheets.SHRINK_ACROSS;
-            PieceFigure other = isAlong ? DryingSheets.SHRINK_ACROSS : DryingSheets.SHRINK_ALONG;
-            into.add(new Follows(
-                    places.place(CuttingAndFolding.WIDTH, index),
-                    places.place(one, index),
-                    shrink -> cutting.finished(size, sheet, new double[] {shrink, shrink})[0]));
-            into.add(new Follows(
-                    places.place(CuttingAndFolding.HEIGHT, index),
-                    places.place(other, index),
-                    shrink -> cutting.finished(size, sheet, new double[] {shrink, shrink})[1]));
+        if (!cutting.isCut(sheet)) {
+            return List.of();
         }
+        boolean isWidthAlong = CuttingAndFolding.isWidthAlong(size, sheet);
+        int along = places.place(DryingSheets.SHRINK_ALONG, index);
+        int across = places.place(DryingSheets.SHRINK_ACROSS, index);
+        DoubleFunction<double[]> cut = shrink -> cutting.finished(size, sheet, new double[] {shrink, shrink});
+        return List.of(
+                new Follows(
+                        places.place(CuttingAndFolding.WIDTH, index),
+                        isWidthAlong ? along : across,
+                        shrink -> cut.apply(shrink)[0]),
+                new Follows(
+                        places.place(CuttingAndFolding.HEIGHT, index),
+                        isWidthAlong ? across : along,
+                        shrink -> cut.apply(shrink)[1]));
     }
 
     /** Whether a weight may hold the sheets or let them slip, and a figure follows from that. */

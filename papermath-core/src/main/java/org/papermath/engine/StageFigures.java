@@ -21,6 +21,9 @@ final class StageFigures {
     /** A figure that is smooth wherever it lies. */
     static final double NEVER = 2;
 
+    /** One that bends as soon as any assumption moves it one way only. */
+    static final double ALWAYS = 0;
+
     BatchFigure batch(String words, @Nullable Kind<?> kind, String unit, Scale scale) {
         return batch(words, kind, unit, scale, 1, NEVER);
     }

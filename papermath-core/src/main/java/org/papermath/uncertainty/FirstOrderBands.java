@@ -94,10 +94,8 @@ public final class FirstOrderBands {
         double[] below = new double[n];
         double[] above = new double[n];
         double[] bend = new double[n];
-        boolean[] mayBend = new boolean[n];
         for (int at : counted) {
             bend[at] = engine.bend(settings, likely, at);
-            mayBend[at] = bend[at] <= 1;
         }
         double[] squares = new double[n];
         double[] bent = new double[n];
@@ -123,7 +121,7 @@ public final class FirstOrderBands {
                 up[at] += rise * rise;
                 down[at] += fall * fall;
                 move[at] = to >= from ? far : -far;
-                if (mayBend[at]) {
+                if (bend[at] <= 1) {
                     squares[at] += far * far;
                     bent[at] += far > ONE_WAY * Math.min(rise, fall) && isEven(one.row()) ? far * far : 0;
                 }
@@ -142,7 +140,7 @@ public final class FirstOrderBands {
         }
         boolean[] bends = new boolean[n];
         for (int at : counted) {
-            bends[at] = mayBend[at] && high[at] > low[at] && bent[at] >= bend[at] * squares[at];
+            bends[at] = bend[at] <= 1 && high[at] > low[at] && bent[at] >= bend[at] * squares[at];
         }
         return new FigureBands(likely, low, high, openBelow, openAbove, varied, moves, new double[0][], bends);
     }

@@ -6,10 +6,6 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
@@ -108,37 +104,27 @@ class OutsideFiguresCheckValuesTest {
         if (!how.equals("true") && !how.equals("all")) {
             return;
         }
-        Path file = Path.of("src", "test", "resources", "checkvalues", OutsideFigures.TABLE + ".csv");
-        List<String> out = new ArrayList<>();
-        Iterator<Row> rows = figures().iterator();
-        boolean columns = false;
-        for (String line : Files.readAllLines(file)) {
-            if (line.startsWith("#") || !columns) {
-                columns |= !line.startsWith("#");
-                out.add(line);
-                continue;
-            }
-            Row row = rows.next();
-            boolean keep = !how.equals("all") && row.has("error") && error(row) > row.number("error");
-            String model = keep
-                    ? row.text("model")
-                    : rounded(OutsideFigures.model(row, Assumptions.standard()), 4, RoundingMode.HALF_EVEN);
-            String error =
-                    keep ? row.text("error") : rounded(error(row) * (1 - OutsideFigures.DIGITS), 3, RoundingMode.UP);
-            out.add(String.join(
-                    ",",
-                    row.text("case"),
-                    row.text("class"),
-                    row.text("sample"),
-                    row.text("published"),
-                    row.text("within"),
-                    row.text("unit"),
-                    model,
-                    error,
-                    String.join(",", band(row)),
-                    quoted(row.text("source"))));
-        }
-        Files.write(file, out);
+        CheckValues.rewrite(OutsideFigures.TABLE, row -> written(row, how));
+    }
+
+    private static String written(Row row, String how) {
+        boolean keep = !how.equals("all") && row.has("error") && error(row) > row.number("error");
+        String model = keep
+                ? row.text("model")
+                : rounded(OutsideFigures.model(row, Assumptions.standard()), 4, RoundingMode.HALF_EVEN);
+        String error = keep ? row.text("error") : rounded(error(row) * (1 - OutsideFigures.DIGITS), 3, RoundingMode.UP);
+        return String.join(
+                ",",
+                row.text("case"),
+                row.text("class"),
+                row.text("sample"),
+                row.text("published"),
+                row.text("within"),
+                row.text("unit"),
+                model,
+                error,
+                String.join(",", band(row)),
+                quoted(row.text("source")));
     }
 
     private static String rounded(double value, int digits, RoundingMode mode) {
