@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  * Finds a good timetable by a fixed rule. Lists in several orders are placed serially; each is drawn together by passes
  * back and forth; then the best list is shaken a fixed number of times, always in the same way, by tasks, by groups and
  * by phases, and kept when it gets better. Where it ends a few hours after days off it is shaken on, with the end of the
- * work before them for an aim. It stops where nothing could be sooner even with enough of everything.
+ * work before them for an aim, and then by phases alone, so that hands are idle as late as can be. It stops where nothing
+ * could be sooner even with enough of everything.
  */
 final class Search {
     /** Passes back and forth of each list. */
@@ -34,6 +35,20 @@ final class Search {
 
     /** How much later than it may be, in minutes, a task is now and then let be on the way there. */
     private static final double LET = 1000;
+
+    /** Shakes by phases, where it is still not; after so many they begin anew. */
+    private static final int MOST_BUSIER = 45_000;
+
+    private static final int BUSIER_ROUND = 15_000;
+    private static final int BUSIER = 740_000_000;
+    /** How many places a phase is moved. */
+    private static final double[] FAR = {1, 3, 8, 25};
+
+    /** How much longer, as a part, work may be undone on the way there. */
+    private static final double MORE = 0.0016;
+
+    /** What the end counts there beside the minutes of hands. */
+    private static final double LAST = 0.2;
 
     /** Of a few the one that came nearest to what a solver finds for studio-like days. */
     private static final long SEED = 4;
@@ -98,21 +113,23 @@ final class Search {
         int size = shop.phases.length + 20;
         int shakes = Math.min(MOST_SHAKES, Math.max(SHAKES / size, SMALL / size / size));
         best = shaken(best, free, null, shakes, Math.max(1, Math.min(shakes, MOST_SHAKES / 2)));
-        Aim aim = back ? null : aim(best);
-        if (aim == null) {
+        long end = clock.beforeDaysOff(best.lastFinish, best.firstStart);
+        if (back || !passesByLittle(end, best)) {
             return best;
         }
+        Aim aim = aim(best, end);
         Placement aimed = shaken(best, free, aim, Math.min(MOST_AIMED, AIMED / size / size), MOST_SHAKES);
         // What comes nearer to its aim and misses it may be done later.
-        return isBetter(aimed, best) ? aimed : best;
+        best = isBetter(aimed, best) ? aimed : best;
+        return passesByLittle(end, best) ? busier(best, end, Math.min(MOST_BUSIER, BUSIER / size / size)) : best;
     }
 
-    /** What would have to begin by when for all to be done before the days off that this passes by little. */
-    private @Nullable Aim aim(Placement found) {
-        long end = clock.beforeDaysOff(found.lastFinish, found.firstStart);
-        if (end == found.lastFinish || clock.work(end, found.lastFinish) > LITTLE) {
-            return null;
-        }
+    private boolean passesByLittle(long end, Placement found) {
+        return end < found.lastFinish && clock.work(end, found.lastFinish) <= LITTLE;
+    }
+
+    /** What would have to begin by when for all to be done by an end. */
+    private Aim aim(Placement found, long end) {
         Search late = new Search(shop, true, end);
         Placement latest = late.place(late.main(), late.bounds(), late.listBy(late.main(), found), false);
         return new Aim(
@@ -210,6 +227,78 @@ final class Search {
         return best;
     }
 
+    /**
+     * Shakes by phases alone until all is done by an end, or sooner at least. What counts is how long each minute of
+     * hands is undone: in whatever order work without a gap is done that comes to the same, so what is left is how early
+     * hands are idle.
+     */
+    private Placement busier(Placement first, long end, int shakes) {
+        SplittableRandom random = new SplittableRandom(SEED);
+        int[] group = groups();
+        Placement best = first;
+        Placement now = first;
+        for (int i = 0; i < shakes && best.lastFinish > end; i++) {
+            now = i % BUSIER_ROUND == 0 ? first : now;
+            // One phase, or it and what comes after it in its group.
+            int one = random.nextInt(shop.phases.length);
+            boolean alone = random.nextBoolean();
+            long by = Math.round(1000 * FAR[random.nextInt(FAR.length)] * random.nextGaussian());
+            double chance = random.nextDouble();
+            long[] key = ranks(now.start);
+            for (int p = one; p < key.length; p++) {
+                boolean with = p == one || (!alone && group[shop.taskOf[p]] == group[shop.taskOf[one]]);
+                key[p] += with ? by : 0;
+            }
+            Placement found = waitsKept(key, now);
+            if (found == null || found.passed > 0 || found.late + found.early > now.late + now.early) {
+                continue;
+            }
+            best = isBetter(found, best) ? found : best;
+            double undone = undone(now);
+            if (chance < Math.exp((undone - undone(found)) / (MORE * undone))) {
+                now = found;
+            }
+        }
+        return best;
+    }
+
+    /** How long a minute of hands is undone on average, in working time, and with it all that is to be done. */
+    private double undone(Placement found) {
+        double sum = 0;
+        long hands = 0;
+        for (int p = 0; p < shop.phases.length; p++) {
+            if (shop.phases[p].kind() == Phase.Kind.HANDS_ON) {
+                sum += shop.minutes[p] * (double) clock.work(anchor, found.finish[p]);
+                hands += shop.minutes[p];
+            }
+        }
+        return sum / Math.max(1, hands) + LAST * clock.work(anchor, found.lastFinish);
+    }
+
+    /** Placed by phases; where a longest wait is passed what is waited for is placed later, a few times. */
+    private @Nullable Placement waitsKept(long[] key, Placement given) {
+        Placement found = phases(main(), bounds(), key, given);
+        for (int i = 0; i < 3 && found != null && found.passed > 0; i++) {
+            found = phases(main(), bounds(), key, found);
+        }
+        return found;
+    }
+
+    /** The place of each phase in the order of moments, in thousandths. */
+    private static long[] ranks(long[] moments) {
+        int n = moments.length;
+        long[] order = new long[n];
+        for (int p = 0; p < n; p++) {
+            order[p] = moments[p] * n + p;
+        }
+        Arrays.sort(order);
+        long[] ranks = new long[n];
+        for (int at = 0; at < n; at++) {
+            ranks[(int) Math.floorMod(order[at], (long) n)] = 1000L * at;
+        }
+        return ranks;
+    }
+
     /** Whether a task is another, or waits for that one alone on the axis. */
     private boolean isWith(int task, int other) {
         int[] in = main().linksIn(task);
@@ -264,7 +353,7 @@ final class Search {
                 int task = axis.before(link);
                 long start = axis.isBack() ? -given.finishOf(task) : given.startOf(task);
                 long waits = given.startOf(shop.to[link]) - given.finishOf(shop.from[link]);
-                kept[task] = Math.max(kept[task], start - Math.max(0, shop.most[link] - waits));
+                kept[task] = Math.max(kept[task], start - (shop.most[link] - waits));
             }
         }
         return kept;

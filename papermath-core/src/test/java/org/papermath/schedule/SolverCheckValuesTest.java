@@ -10,11 +10,13 @@ import org.papermath.testing.CheckValues.Row;
 
 /**
  * How much longer studio-like days take than the best that a constraint solver found for the same work. A few hours more
- * may be a weekend more: that is what the worst ones are.
+ * may be a weekend more: that is what the worst ones would be.
  */
 class SolverCheckValuesTest {
     private static final boolean ALL = Boolean.getBoolean("papermath.long");
     private static final int EACH = ALL ? 1 : 25;
+    /** Two weeks in which nearly every hour has to be worked, not to end on the Monday after. */
+    private static final int DENSE = 5140;
 
     @Test
     void daysAreNearlyAsShortAsTheSolvers() {
@@ -22,8 +24,11 @@ class SolverCheckValuesTest {
         StringBuilder said = new StringBuilder();
         List<Row> rows = CheckValues.read("solver_days");
         assertThat(rows).hasSize(200);
-        for (int i = 0; i < rows.size(); i += EACH) {
+        for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
+            if (i % EACH != 0 && row.number("seed") != DENSE) {
+                continue;
+            }
             Workload work = Studios.any((long) row.number("seed"), 12);
             assertThat(work.tasks()).hasSize((int) row.number("tasks"));
             Timetable timetable = Timetable.from(work, Studios.MONDAY);
@@ -42,10 +47,7 @@ class SolverCheckValuesTest {
                 .append(" % of ")
                 .append(over.size());
         assertThat(mean).as(said.toString()).isLessThanOrEqualTo(0.05);
-        assertThat(over.stream().filter(part -> part > 0.2).count())
-                .as(said.toString())
-                .isLessThanOrEqualTo(over.size() / 200);
-        assertThat(over).as(said.toString()).allMatch(part -> part <= 0.25);
+        assertThat(over).as(said.toString()).allMatch(part -> part <= 0.2);
         if (ALL) {
             System.out.println(said);
         }
