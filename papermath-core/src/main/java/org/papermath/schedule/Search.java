@@ -33,6 +33,9 @@ final class Search {
     /** Work after days off, in minutes, that there is hope to do before them. */
     private static final long LITTLE = 8 * 60;
 
+    /** Phases from which on there is no time for that. */
+    private static final int LARGE = 300;
+
     /** How much later than it may be, in minutes, a task is now and then let be on the way there. */
     private static final double LET = 1000;
 
@@ -114,7 +117,7 @@ final class Search {
         int shakes = Math.min(MOST_SHAKES, Math.max(SHAKES / size, SMALL / size / size));
         best = shaken(best, free, null, shakes, Math.max(1, Math.min(shakes, MOST_SHAKES / 2)));
         long end = clock.beforeDaysOff(best.lastFinish, best.firstStart);
-        if (back || !passesByLittle(end, best)) {
+        if (back || shop.phases.length >= LARGE || !passesByLittle(end, best)) {
             return best;
         }
         Aim aim = aim(best, end);
