@@ -240,26 +240,33 @@ final class Search {
         int[] group = groups();
         Placement best = first;
         Placement now = first;
+        double undone = 0;
         for (int i = 0; i < shakes && best.lastFinish > end; i++) {
-            now = i % BUSIER_ROUND == 0 ? first : now;
+            if (i % BUSIER_ROUND == 0) {
+                now = first;
+                undone = undone(first);
+            }
             // One phase, or it and what comes after it in its group.
             int one = random.nextInt(shop.phases.length);
             boolean alone = random.nextBoolean();
             long by = Math.round(1000 * FAR[random.nextInt(FAR.length)] * random.nextGaussian());
             double chance = random.nextDouble();
-            long[] key = ranks(now.start);
-            for (int p = one; p < key.length; p++) {
-                boolean with = p == one || (!alone && group[shop.taskOf[p]] == group[shop.taskOf[one]]);
-                key[p] += with ? by : 0;
+            int[] order = inOrder(now.start);
+            long[] key = new long[order.length];
+            for (int at = 0; at < order.length; at++) {
+                int p = order[at];
+                boolean with = p > one && !alone && group[shop.taskOf[p]] == group[shop.taskOf[one]];
+                key[p] = 1000L * at + (p == one || with ? by : 0);
             }
             Placement found = waitsKept(key, now);
             if (found == null || found.passed > 0 || found.late + found.early > now.late + now.early) {
                 continue;
             }
             best = isBetter(found, best) ? found : best;
-            double undone = undone(now);
-            if (chance < Math.exp((undone - undone(found)) / (MORE * undone))) {
+            double left = undone(found);
+            if (chance < Math.exp((undone - left) / (MORE * undone))) {
                 now = found;
+                undone = left;
             }
         }
         return best;
@@ -287,19 +294,17 @@ final class Search {
         return found;
     }
 
-    /** The place of each phase in the order of moments, in thousandths. */
-    private static long[] ranks(long[] moments) {
-        int n = moments.length;
-        long[] order = new long[n];
+    /** Phases by when they begin; of those that begin together the first as given. */
+    private static int[] inOrder(long[] begins) {
+        int n = begins.length;
+        long[] both = new long[n];
         for (int p = 0; p < n; p++) {
-            order[p] = moments[p] * n + p;
+            both[p] = begins[p] * n + p;
         }
-        Arrays.sort(order);
-        long[] ranks = new long[n];
-        for (int at = 0; at < n; at++) {
-            ranks[(int) Math.floorMod(order[at], (long) n)] = 1000L * at;
-        }
-        return ranks;
+        return Arrays.stream(both)
+                .sorted()
+                .mapToInt(one -> Math.floorMod(one, n))
+                .toArray();
     }
 
     /** Whether a task is another, or waits for that one alone on the axis. */
@@ -311,11 +316,7 @@ final class Search {
     /** The same by phases: what one task leaves free between two of its phases another may use. */
     private Placement byPhases(Placement now, long[] key, SplittableRandom random) {
         Axis axis = main();
-        long[] order = begins(axis, now);
-        Integer[] phases = IntStream.range(0, order.length)
-                .boxed()
-                .sorted(Comparator.comparing((Integer p) -> order[p]).thenComparing(p -> p))
-                .toArray(Integer[]::new);
+        int[] order = inOrder(begins(axis, now));
         long[] ranks = new long[order.length];
         double scale = order.length / (double) shop.tasks.length;
         int[] list = listBy(axis, now);
@@ -323,9 +324,9 @@ final class Search {
         for (int at = 0; at < list.length; at++) {
             moved[list[at]] = key[list[at]] - 1000L * at;
         }
-        for (int at = 0; at < phases.length; at++) {
+        for (int at = 0; at < order.length; at++) {
             double off = random.nextInt(8) == 0 ? 3 * random.nextGaussian() : 0;
-            ranks[phases[at]] = Math.round(1000 * (at + off) + scale * moved[shop.taskOf[phases[at]]]);
+            ranks[order[at]] = Math.round(1000 * (at + off) + scale * moved[shop.taskOf[order[at]]]);
         }
         Placement found = phases(axis, bounds(), ranks, now);
         return nearByPhases(found == null ? drawnTogether(place(axis, bounds(), list(axis, key), true), 1) : found);
